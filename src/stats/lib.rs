@@ -1,0 +1,10 @@
+//! The scorer's rules of baseball and softball, offline and pure.
+//!
+//! The [`log`] holds what the scorer saw. [`game::Game`] replays it and refuses what cannot follow. Everything a book
+//! shows is derived from there, each number with the rule that gave it.
+#![warn(missing_docs)]
+
+pub mod code;
+pub mod field;
+pub mod log;
+pub mod team;

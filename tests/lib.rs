@@ -1,0 +1,1 @@
+//! Checks of the stats crate and the desk against published sources and open data.
