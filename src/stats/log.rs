@@ -224,10 +224,7 @@ impl Call {
 
     /// Counts as a ball on the batter.
     pub const fn is_ball(self) -> bool {
-        matches!(
-            self,
-            Self::Ball | Self::Pitchout | Self::IntentionalBall | Self::AutomaticBall | Self::IllegalPitch
-        )
+        matches!(self, Self::Ball | Self::Pitchout | Self::IntentionalBall | Self::AutomaticBall | Self::IllegalPitch)
     }
 
     /// Goes down as a strike in a pitcher's tally: called, swung at, fouled off.

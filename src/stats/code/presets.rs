@@ -23,14 +23,7 @@ pub enum Preset {
 
 /// Every preset, in the order a menu shows them.
 pub const fn presets() -> [Preset; 6] {
-    [
-        Preset::Youth6,
-        Preset::Baseball7,
-        Preset::Baseball9,
-        Preset::Fastpitch7,
-        Preset::SlowPitch7,
-        Preset::CoachPitch,
-    ]
+    [Preset::Youth6, Preset::Baseball7, Preset::Baseball9, Preset::Fastpitch7, Preset::SlowPitch7, Preset::CoachPitch]
 }
 
 impl Preset {
@@ -94,7 +87,11 @@ impl Preset {
                 name: "Fastpitch softball, 7 innings".into(),
                 source: "Common fastpitch practice, no source: your league's rules come first".into(),
                 innings: 7,
-                mercy: vec![Mercy { lead: 12, after_inning: 3 }, Mercy { lead: 10, after_inning: 4 }, Mercy { lead: 8, after_inning: 5 }],
+                mercy: vec![
+                    Mercy { lead: 12, after_inning: 3 },
+                    Mercy { lead: 10, after_inning: 4 },
+                    Mercy { lead: 8, after_inning: 5 },
+                ],
                 tie_break: Some(TieBreak { from_inning: 8, bases: vec![Base::Second] }),
                 reentry: Reentry::StartersOnce,
                 courtesy_runner: true,
