@@ -6,5 +6,6 @@
 
 pub mod code;
 pub mod field;
+pub mod file;
 pub mod log;
 pub mod team;
