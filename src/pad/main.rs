@@ -1,0 +1,15 @@
+//! The pad: the app with which a parent keeps the book during the game.
+//!
+//! A tap's way: tap -> `Event` -> [`scoring::Scoring::tap`] -> `Game::record` -> `keep` -> signal -> the views.
+
+mod app;
+mod interim;
+mod keep;
+mod place;
+mod places;
+mod scoring;
+
+fn main() {
+    console_error_panic_hook::set_once();
+    leptos::mount::mount_to_body(app::App);
+}
