@@ -1,0 +1,29 @@
+import { defineConfig } from '@playwright/test';
+import { browserOptions, given, OUT, SHAPES } from './support/settings.ts';
+
+// `cargo xtask test` starts a server for dist/ and passes its address and the browser.
+export default defineConfig({
+  testDir: 'specs',
+  outputDir: `${OUT}/results`,
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  // A test that passes only now and then is a failing test.
+  retries: 0,
+  // Times are measured and browsers killed here: one at a time.
+  workers: 1,
+  forbidOnly: Boolean(process.env.CI),
+  reporter: [['list'], ['json', { outputFile: process.env.BENCHBOOK_REPORT ?? `${OUT}/report.json` }]],
+  use: {
+    baseURL: given('BASE_URL'),
+    hasTouch: true,
+    screenshot: 'only-on-failure',
+    trace: 'retain-on-failure',
+    launchOptions: browserOptions(),
+  },
+  projects: [
+    { name: 'tablet', use: { viewport: SHAPES.tablet } },
+    // The other shapes run what is about shape: tag a test @shapes to have it run on all.
+    { name: 'landscape', grep: /@shapes/, use: { viewport: SHAPES.landscape } },
+    { name: 'phone', grep: /@shapes/, use: { viewport: SHAPES.phone } },
+  ],
+});
