@@ -22,6 +22,8 @@ pub struct Code {
     pub innings: u8,
     /// Fielders of a full side: 9, or 10 with a short fielder.
     pub fielders: u8,
+    /// Players pitch; otherwise a machine or a coach does, and there is no pitcher's line.
+    pub players_pitch: bool,
     /// Balls that make a walk; `None` where nobody walks.
     pub balls_for_walk: Option<u8>,
     /// Strikes that make an out.

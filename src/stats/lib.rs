@@ -7,5 +7,6 @@
 pub mod code;
 pub mod field;
 pub mod file;
+pub mod game;
 pub mod log;
 pub mod team;

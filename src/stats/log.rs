@@ -90,6 +90,8 @@ pub enum Event {
         /// Who.
         player: PlayerId,
     },
+    /// The batting place whose turn it is has no player, and the code makes that an out.
+    EmptyPlace,
     /// The defence appeals, before the next pitch, that the last batter (or the present one) batted out of turn.
     OutOfTurnAppeal,
 
@@ -785,6 +787,22 @@ pub enum Judgment {
         /// They were.
         yes: bool,
     },
+}
+
+impl Judgment {
+    /// The play it is about; `None` for those about the game.
+    pub const fn on(&self) -> Option<EntryId> {
+        match self {
+            Self::BatterReached { on, .. }
+            | Self::BuntedForHit { on, .. }
+            | Self::WouldHaveScored { on, .. }
+            | Self::WouldHaveScoredAfterCatch { on, .. }
+            | Self::Earned { on, .. }
+            | Self::GotAway { on, .. }
+            | Self::Undisputed { on, .. } => Some(*on),
+            Self::WinningPitcher { .. } | Self::EffectiveFinish { .. } => None,
+        }
+    }
 }
 
 #[allow(clippy::trivially_copy_pass_by_ref)] // serde asks for a reference

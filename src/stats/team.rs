@@ -4,6 +4,10 @@ use serde::{Deserialize, Serialize};
 
 use crate::field::{Position, Post};
 
+mod lineup;
+
+pub use lineup::{Appearance, Duty, Lineup};
+
 /// A player within one game. Numbers are given out by whoever writes the log and never reused in it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
