@@ -1,9 +1,9 @@
 //! The frame around the places: which one shows, and the open game they share.
 
 use leptos::prelude::*;
+use leptos::task::spawn_local;
 
-use crate::interim::game::Game;
-use crate::keep::GameId;
+use crate::keep::{GameId, NotLoaded, Preferences};
 use crate::place::{self, Place, Room};
 use crate::places::Sign;
 use crate::places::book::Book;
@@ -16,6 +16,7 @@ use crate::scoring::Scoring;
 /// The app.
 #[component]
 pub fn App() -> impl IntoView {
+    Preferences::provide();
     let place = place::follow_address();
     let game = Memo::new(move |_| match place.get() {
         Place::Clubhouse => None,
@@ -31,6 +32,14 @@ pub fn App() -> impl IntoView {
     }
 }
 
+/// How far a game is open.
+#[derive(Clone, PartialEq)]
+enum Opening {
+    Reading,
+    Open,
+    Failed(NotLoaded),
+}
+
 /// The places of one game, which share it by context.
 #[component]
 fn OpenGame(
@@ -39,7 +48,26 @@ fn OpenGame(
     /// Which place.
     room: Memo<Room>,
 ) -> impl IntoView {
-    provide_context(Scoring::new(id, Game::new()));
+    let scoring = Scoring::closed(id);
+    provide_context(scoring);
+    let opening = RwSignal::new(Opening::Reading);
+    spawn_local(async move {
+        let opened = scoring.open().await.map_or_else(Opening::Failed, |()| Opening::Open);
+        opening.try_set(opened);
+    });
+    move || match opening.get() {
+        Opening::Reading => view! { <main aria-busy="true"></main> }.into_any(),
+        Opening::Open => view! { <Rooms room=room/> }.into_any(),
+        Opening::Failed(why) => view! { <NoGame why=why/> }.into_any(),
+    }
+}
+
+/// The place of the open game in which the scorer is.
+#[component]
+fn Rooms(
+    /// Which.
+    room: Memo<Room>,
+) -> impl IntoView {
     view! {
         <Sign room=room/>
         {move || match room.get() {
@@ -48,5 +76,31 @@ fn OpenGame(
             Room::Mound => view! { <Mound/> }.into_any(),
             Room::Book => view! { <Book/> }.into_any(),
         }}
+    }
+}
+
+/// Says that a game can't be opened, and where to look.
+#[component]
+fn NoGame(
+    /// Why.
+    why: NotLoaded,
+) -> impl IntoView {
+    let (title, words) = match why {
+        NotLoaded::NotHere => (
+            "This game isn't on this device",
+            "It was thrown away here, or the address comes from another device: bring its file in the Clubhouse."
+                .to_owned(),
+        ),
+        NotLoaded::Unreadable(why) => (
+            "This game can't be read",
+            format!("It is set aside as it is, and can be taken home from the Clubhouse. What is wrong: {why}."),
+        ),
+    };
+    view! {
+        <main class="no-game">
+            <h1>{title}</h1>
+            <p>{words}</p>
+            <a class="button main" href=Place::Clubhouse.hash()>"To the Clubhouse"</a>
+        </main>
     }
 }

@@ -3,7 +3,6 @@
 //! A tap's way: tap -> `Event` -> [`scoring::Scoring::tap`] -> `Game::record` -> `keep` -> signal -> the views.
 
 mod app;
-mod interim;
 mod keep;
 mod place;
 mod places;

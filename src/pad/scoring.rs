@@ -1,10 +1,10 @@
 //! The open game and the way of a tap through it.
 
+use benchbook_stats::game::Game;
 use benchbook_stats::log::{Entry, EntryId, Event};
 use leptos::prelude::*;
 
-use crate::interim::game::Game;
-use crate::keep::GameId;
+use crate::keep::{self, GameId, Keeper, Marks, NotLoaded, Trouble};
 
 /// The open game, provided by context to the places of a game. Nothing else holds game state: a view reads derived
 /// values in memos with `game.with(|g| ...)`.
@@ -20,6 +20,9 @@ pub struct Scoring {
     pub refusal: RwSignal<Option<String>>,
     /// This tab holds the pen: it writes, any other tab on the same game follows.
     pub writes: RwSignal<bool>,
+    /// What is wrong with storage at the moment. Play goes on.
+    pub trouble: RwSignal<Trouble>,
+    keeper: StoredValue<Option<Keeper>, LocalStorage>,
 }
 
 impl Scoring {
@@ -31,19 +34,43 @@ impl Scoring {
         expect_context()
     }
 
-    /// A game just opened.
-    pub fn new(id: GameId, game: Game) -> Self {
+    /// The game `id`, not read yet.
+    pub fn closed(id: GameId) -> Self {
         Self {
             id: StoredValue::new(id),
-            game: RwSignal::new(game),
+            game: RwSignal::new(Game::new()),
             kept: RwSignal::new(None),
             refusal: RwSignal::new(None),
-            writes: RwSignal::new(true),
+            writes: RwSignal::new(false),
+            trouble: RwSignal::new(Trouble::default()),
+            keeper: StoredValue::new_local(None),
         }
+    }
+
+    /// Reads the game from storage, and takes the pen if no other tab holds it.
+    ///
+    /// # Errors
+    /// The game isn't here, or can't be read.
+    pub async fn open(self) -> Result<(), NotLoaded> {
+        let Some(id) = self.id.try_get_value() else { return Ok(()) };
+        let marks = Marks { kept: self.kept, writes: self.writes, trouble: self.trouble };
+        let game = self.game;
+        let renewed = move |log| {
+            game.try_set(Game::replay(log));
+        };
+        let (keeper, log) = keep::open(id, marks, renewed).await?;
+        renewed(log);
+        // The scorer may have left meanwhile: then the keeper is dropped here and puts the pen down.
+        self.keeper.try_set_value(Some(keeper));
+        Ok(())
     }
 
     /// Records what the scorer saw. False if the game refuses it: then the game is as it was and `refusal` says why.
     pub fn tap(&self, event: Event) -> bool {
+        if !self.writes.get_untracked() {
+            self.refusal.set(Some("Another tab keeps this book; this one only follows. Record there.".into()));
+            return false;
+        }
         let mut refused = None;
         self.game.maybe_update(|game| {
             let entry = Entry { id: game.next_id(), at: Some(js_sys::Date::now() as u64), event };
@@ -51,8 +78,21 @@ impl Scoring {
             refused.is_none()
         });
         let accepted = refused.is_none();
+        if accepted {
+            self.keep_last();
+        }
         self.refusal.set(refused);
         accepted
+    }
+
+    fn keep_last(&self) {
+        self.keeper.with_value(|keeper| {
+            self.game.with_untracked(|game| {
+                if let (Some(keeper), Some((last, before))) = (keeper, game.log().split_last()) {
+                    keeper.keep(before.len(), last);
+                }
+            });
+        });
     }
 
     /// Takes the last entry back, as a correction that stays in the log. False if there is nothing to take back.

@@ -23,6 +23,7 @@ pub fn Sign(
             {Room::ALL.map(link)}
             <Kept/>
         </nav>
+        <Trouble/>
     }
 }
 
@@ -30,13 +31,33 @@ pub fn Sign(
 #[component]
 fn Kept() -> impl IntoView {
     let scoring = Scoring::get();
-    let kept = Memo::new(move |_| {
-        let last = scoring.game.with(|game| game.log().last().map(|entry| entry.id));
-        scoring.kept.get() >= last
-    });
+    let last = Memo::new(move |_| scoring.game.with(|game| game.log().last().map_or(0, |entry| entry.id.0)));
+    let kept = Memo::new(move |_| scoring.kept.get().map_or(0, |entry| entry.0));
+    let words = move || match (scoring.writes.get(), kept.get() >= last.get()) {
+        (false, _) => "following",
+        (true, true) => "✓ kept",
+        (true, false) => "keeping…",
+    };
     view! {
-        <span class="kept" data-kept=move || kept.get().to_string() role="status">
-            {move || if kept.get() { "✓ kept" } else { "keeping…" }}
-        </span>
+        <span class="kept" data-recorded=move || last.get() data-kept=move || kept.get()>{words}</span>
+    }
+}
+
+/// What stands in the way of keeping, until it is out of the way.
+#[component]
+fn Trouble() -> impl IntoView {
+    let scoring = Scoring::get();
+    let follows = Memo::new(move |_| !scoring.writes.get() && !scoring.trouble.get().overtaken);
+    view! {
+        <div role="status">
+            <Show when=move || follows.get()>
+                <p class="notice">
+                    "Another tab keeps this book. This one follows it, and takes over when that tab is closed."
+                </p>
+            </Show>
+            <Show when=move || scoring.trouble.with(|trouble| trouble.is_some())>
+                <p class="notice">{move || scoring.trouble.get().to_string()}</p>
+            </Show>
+        </div>
     }
 }

@@ -1,0 +1,48 @@
+//! The scorer's settings on this device.
+
+use leptos::prelude::*;
+use serde::{Deserialize, Serialize};
+
+use super::shelf;
+
+/// The settings, as signals provided by context to the whole app.
+#[derive(Clone, Copy)]
+pub struct Preferences {
+    /// Chalk on a dark board instead of ink on chalk.
+    pub night: RwSignal<bool>,
+    /// What is tapped most lies under the left thumb.
+    pub left_handed: RwSignal<bool>,
+}
+
+#[derive(Serialize, Deserialize, Default)]
+#[serde(default)]
+struct Stored {
+    night: bool,
+    left_handed: bool,
+}
+
+impl Preferences {
+    /// The settings, for a view.
+    pub fn get() -> Self {
+        expect_context()
+    }
+
+    /// Reads them, and from now on stores each change and marks the page with `data-light` and `data-hand`.
+    pub fn provide() -> Self {
+        let stored: Stored = shelf::preferences().unwrap_or_default();
+        let preferences = Self { night: RwSignal::new(stored.night), left_handed: RwSignal::new(stored.left_handed) };
+        Effect::new(move |before: Option<()>| {
+            let (night, left_handed) = (preferences.night.get(), preferences.left_handed.get());
+            if let Some(page) = document().document_element() {
+                // The page looks as before if it refuses the mark.
+                let _ = page.set_attribute("data-light", if night { "night" } else { "day" });
+                let _ = page.set_attribute("data-hand", if left_handed { "left" } else { "right" });
+            }
+            if before.is_some() {
+                shelf::put_preferences(&Stored { night, left_handed });
+            }
+        });
+        provide_context(preferences);
+        preferences
+    }
+}
