@@ -8,5 +8,8 @@ pub mod code;
 pub mod field;
 pub mod file;
 pub mod game;
+pub mod lines;
 pub mod log;
+pub mod rates;
+pub mod ruling;
 pub mod team;

@@ -1,0 +1,162 @@
+//! Reasons as data, and the one place where they are English.
+
+use core::fmt;
+
+use crate::field::Position;
+
+/// Why a ruling is what it is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Because {
+    /// The scorer's own judgment.
+    Judged,
+    /// Struck out.
+    Strikeout,
+    /// Struck out, and reached because the ball got away.
+    StrikeoutReached,
+    /// Enough balls.
+    Walk,
+    /// Walked on purpose.
+    IntentionalWalk,
+    /// Hit by a pitch.
+    HitByPitch,
+    /// The catcher hindered him.
+    CatcherInterference,
+    /// A fielder obstructed him before first.
+    Obstruction,
+    /// Out for his own interference.
+    OwnInterference,
+    /// Somebody batted in his place, and it was appealed.
+    OutOfTurn,
+    /// Put out on the batted ball.
+    PutOut,
+    /// Reached safely on the batted ball.
+    SafeHit(u8),
+    /// The winning run needed fewer bases than he ran.
+    GameEnding(u8),
+    /// A runner was hit by the batted ball: a hit all the same.
+    RunnerHitByBall,
+    /// A runner was forced out.
+    RunnerForced,
+    /// The infield put out a runner ahead of him.
+    RunnerPutOut,
+    /// The fielder tried for somebody else.
+    Choice,
+    /// He reached on an error.
+    Error(Position),
+    /// Bunted, and a runner moved up.
+    Sacrifice,
+    /// Bunted, a runner moved up, and nobody was put out.
+    SacrificeAllSafe,
+    /// A runner scored after the catch.
+    SacrificeFly,
+    /// The fly was dropped, but the runner would have scored after a catch.
+    SacrificeFlyDropped,
+    /// The run came in on the batted ball.
+    BattedIn,
+    /// It was forced in.
+    ForcedIn,
+    /// It came in on a ground ball that made a double play.
+    DoublePlay,
+    /// A muffed throw at first would have completed the double play.
+    MuffedDoublePlay,
+    /// It came in on an error.
+    OnError,
+    /// An error was made, but with fewer than two outs he would have scored from third anyway.
+    ErrorButScoresAnyway,
+    /// The ball was not batted.
+    NotBatted,
+    /// He stole.
+    Stole,
+    /// Another runner was put out in the same attempt.
+    OtherRunnerOut,
+    /// Nobody tried to stop him.
+    Undisputed,
+    /// He was forced along.
+    Entitled,
+    /// Put out stealing.
+    CaughtStealing,
+    /// Put out oversliding the base he stole.
+    Overslid,
+    /// Picked off, and broke for the next base.
+    BrokeFromPickoff,
+    /// Picked off going back.
+    PickedOff,
+    /// The throw had him, but it was muffed.
+    MuffedThrow,
+}
+
+impl fmt::Display for Because {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let text = match self {
+            Self::Judged => "The scorer judged it so.",
+            Self::Strikeout => "Three strikes.",
+            Self::StrikeoutReached => {
+                "Three strikes; he reached because the ball was not held. It is a strikeout all the same."
+            }
+            Self::Walk => "Four balls.",
+            Self::IntentionalWalk => "Walked on purpose.",
+            Self::HitByPitch => "Hit by a pitch.",
+            Self::CatcherInterference => "The catcher hindered the batter: first base, and no time at bat.",
+            Self::Obstruction => "A fielder obstructed the batter before first base: no time at bat.",
+            Self::OwnInterference => "The batter hindered a fielder and is out.",
+            Self::OutOfTurn => {
+                "Somebody batted in his place, and the defence appealed: he is out, and the catcher has the putout."
+            }
+            Self::PutOut => "Put out on the batted ball.",
+            Self::SafeHit(1) => "He reached first safely on the batted ball.",
+            Self::SafeHit(bases) => return write!(f, "He reached {} on the batted ball alone.", base_word(*bases)),
+            Self::GameEnding(bases) => {
+                return write!(
+                    f,
+                    "The game ended when the winning run scored: the hit counts for {bases} {}, as many as that runner needed.",
+                    if *bases == 1 { "base" } else { "bases" }
+                );
+            }
+            Self::RunnerHitByBall => "A runner was hit by the batted ball and is out; the batter has a hit.",
+            Self::RunnerForced => "A runner was forced out on the batted ball: no hit.",
+            Self::RunnerPutOut => "The infield put out a runner ahead on the batted ball: a fielder's choice, no hit.",
+            Self::Choice => "The fielder chose to try for another runner.",
+            Self::Error(position) => return write!(f, "He reached on an error by the {position}."),
+            Self::Sacrifice => {
+                "He bunted with fewer than two outs, was put out (or would have been), and a runner moved up."
+            }
+            Self::SacrificeAllSafe => {
+                "He bunted with fewer than two outs and a runner moved up; they tried for a runner and put out nobody."
+            }
+            Self::SacrificeFly => "A runner scored after the catch with fewer than two outs.",
+            Self::SacrificeFlyDropped => {
+                "The fly was dropped, but the runner would have scored after a catch, with fewer than two outs."
+            }
+            Self::BattedIn => "The run scored on the batted ball.",
+            Self::ForcedIn => "The bases were full and the batter was given first: the run was forced in.",
+            Self::DoublePlay => "He grounded into a double play: no run batted in.",
+            Self::MuffedDoublePlay => "A muffed throw at first would have completed a double play: no run batted in.",
+            Self::OnError => "The run scored on an error.",
+            Self::ErrorButScoresAnyway => {
+                "There were fewer than two outs, and the runner from third would ordinarily have scored without the error."
+            }
+            Self::NotBatted => "The run scored without a batted ball.",
+            Self::Stole => {
+                "He gained the base unaided by a hit, an out, an error, a force, a wild pitch or a passed ball."
+            }
+            Self::OtherRunnerOut => "Another runner was put out in the same attempt: no stolen base for anyone.",
+            Self::Undisputed => "The defence did not try to stop him: no stolen base.",
+            Self::Entitled => "He was entitled to the base: no stolen base.",
+            Self::CaughtStealing => "Put out trying to steal.",
+            Self::Overslid => "Put out oversliding the base: caught stealing, no stolen base.",
+            Self::BrokeFromPickoff => "Picked off, and broke for the next base: caught stealing.",
+            Self::PickedOff => "Picked off going back to his base: not caught stealing.",
+            Self::MuffedThrow => "The throw had him, but it was muffed: caught stealing, an error, and no stolen base.",
+        };
+        f.write_str(text)
+    }
+}
+
+const fn base_word(number: u8) -> &'static str {
+    match number {
+        2 => "second",
+        3 => "third",
+        4 => "home",
+        _ => "first",
+    }
+}
