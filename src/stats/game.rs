@@ -297,6 +297,8 @@ pub struct Game {
     next_place: [u8; 2],
     turn: Turn,
     finished_turn: Option<FinishedTurn>,
+    /// The fielders of this half have been noted as having played their posts.
+    field_taken: bool,
     halves: Vec<HalfInning>,
     next_key: u32,
     judgments: Vec<(EntryId, Judgment)>,
@@ -335,6 +337,7 @@ impl Game {
             next_place: [0; 2],
             turn: Turn::default(),
             finished_turn: None,
+            field_taken: false,
             halves: Vec::new(),
             next_key: 0,
             judgments: Vec::new(),

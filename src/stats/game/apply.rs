@@ -274,6 +274,13 @@ impl Game {
         // From here on nothing is refused.
         let before = self.situation;
         let fielding = before.fielding().index();
+        if !self.field_taken {
+            // Only now is it sure that a pinch hitter stayed in the game to field.
+            self.field_taken = true;
+            if let Some(lineup) = &mut self.lineups[fielding] {
+                lineup.take_field();
+            }
+        }
         if draft.thrown.is_some() || (draft.turn.is_some() && !draft.continues) {
             self.finished_turn = None;
         }
@@ -470,9 +477,7 @@ impl Game {
         self.situation.outs = 0;
         self.situation.bases = [None; 3];
         let fielding = half.fielding();
-        if let Some(lineup) = &mut self.lineups[fielding.index()] {
-            lineup.take_field();
-        }
+        self.field_taken = false;
         self.situation.pitcher = self.lineups[fielding.index()].as_ref().and_then(|l| l.at(Position::Pitcher));
         self.next_batter();
         for (back, base) in self.code.placed_runners_in(inning).to_vec().into_iter().enumerate() {
@@ -554,6 +559,7 @@ impl Game {
         let lineup = self.lineup(side).ok_or(Refusal::NoCard(side))?.changed(change, &self.code)?;
         self.lineups[side.index()] = Some(lineup);
         self.refresh_defence(side);
+        self.field_taken &= at_bat;
         if let Change::Substitute { outgoing, incoming, .. } = change
             && at_bat
         {

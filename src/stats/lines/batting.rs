@@ -201,5 +201,9 @@ pub(super) fn lines(game: &Game, book: &Book, side: Side) -> Vec<BattingLine> {
             }
         }
     }
+    // Those who only fielded are in it if something befell them on the bases or at the plate.
+    lines.retain(|line| {
+        line.place.is_some() || line.plate_appearances + line.runs + line.stolen_bases + line.caught_stealing > 0
+    });
     lines
 }
