@@ -45,7 +45,7 @@ pub fn build(public_url: &str) -> Result<()> {
     let _alone = alone()?;
     run::say("Building the app");
     let mut command = Command::new("trunk");
-    command.args(["build", "--release", "--cargo-profile", "pad", "--public-url", public_url]);
+    command.args(["--log", "warn", "build", "--release", "--cargo-profile", "pad", "--public-url", public_url]);
     command.current_dir(places::root()).env("PATH", tools::path_with(&kit.folders)?);
     // Trunk reads this as a yes-or-no option and refuses the usual value.
     command.env_remove("NO_COLOR");

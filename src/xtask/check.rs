@@ -113,7 +113,8 @@ impl Report {
         let began = Instant::now();
         let (totals, reason) = match work() {
             Ok(totals) if totals.failed == 0 => (totals, None),
-            Ok(totals) => (totals, Some(format!("{totals}; {remedy}"))),
+            Ok(totals) if totals.ran() == 1 => (totals, Some(remedy.to_owned())),
+            Ok(totals) => (totals, Some(format!("{} of {} failed; {remedy}", totals.failed, totals.ran()))),
             Err(reason) => (Totals::ONE_FAILED, Some(format!("{reason:#}; {remedy}"))),
         };
         self.totals += totals;

@@ -4,18 +4,22 @@ use crate::{places, run, system};
 use anyhow::{Context, Result, bail};
 use clap::Args;
 use std::env;
-use std::fs::File;
-use std::io;
-use std::net::{Ipv4Addr, SocketAddr};
+use std::fs;
+use std::io::{self, BufRead, BufReader, Read, Write};
+use std::net::{Ipv4Addr, SocketAddr, TcpListener, TcpStream};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::thread::{self, JoinHandle};
-use tiny_http::{Header, Method, Request, Response};
+use std::time::Duration;
 
 const FIRST_PORT: u16 = 8080;
 const PORTS_TRIED: u16 = 20;
-const THREADS: usize = 4;
+/// Browsers open connections ahead of need; one that says nothing for so long is dropped.
+const PATIENCE: Duration = Duration::from_secs(20);
+/// No request of a browser has a longer head than this, in bytes.
+const LONGEST_HEAD: u64 = 64 * 1024;
 
 #[derive(Args)]
 pub struct FolderArgs {
@@ -31,8 +35,9 @@ pub struct FolderArgs {
 /// A running server; stops when dropped.
 pub struct Serving {
     pub address: String,
-    server: Arc<tiny_http::Server>,
-    threads: Vec<JoinHandle<()>>,
+    socket: SocketAddr,
+    stopping: Arc<AtomicBool>,
+    listening: Option<JoinHandle<()>>,
 }
 
 impl Serving {
@@ -41,17 +46,20 @@ impl Serving {
         if !folder.join("index.html").is_file() {
             bail!("{} holds no built app: run `cargo xtask build`", folder.display());
         }
-        let server = tiny_http::Server::http(SocketAddr::from((Ipv4Addr::LOCALHOST, port)))
-            .map_err(|reason| anyhow::anyhow!("can't listen on port {port}: {reason}"))?;
-        let port = server.server_addr().to_ip().context("the server has no port")?.port();
+        let listener = TcpListener::bind(SocketAddr::from((Ipv4Addr::LOCALHOST, port)))
+            .with_context(|| format!("can't listen on port {port}"))?;
+        let socket = listener.local_addr()?;
         let under = tidy(under);
-        let server = Arc::new(server);
-        let threads = (0..THREADS).map(|_| answering(Arc::clone(&server), folder.to_owned(), under.clone())).collect();
-        Ok(Self { address: format!("http://localhost:{port}{under}"), server, threads })
+        let address = format!("http://localhost:{}{under}", socket.port());
+        let stopping = Arc::new(AtomicBool::new(false));
+        let app = Arc::new(App { folder: folder.to_owned(), under });
+        let stop = Arc::clone(&stopping);
+        let listening = Some(thread::spawn(move || listen(&listener, &app, &stop)));
+        Ok(Self { address, socket, stopping, listening })
     }
 
     fn wait(mut self) {
-        for thread in self.threads.drain(..) {
+        if let Some(thread) = self.listening.take() {
             let _ = thread.join();
         }
     }
@@ -59,8 +67,11 @@ impl Serving {
 
 impl Drop for Serving {
     fn drop(&mut self) {
-        for _ in 0..THREADS {
-            self.server.unblock();
+        self.stopping.store(true, Ordering::SeqCst);
+        // Wakes the listener, which then sees that it is to stop.
+        let _ = TcpStream::connect(self.socket);
+        if let Some(thread) = self.listening.take() {
+            let _ = thread.join();
         }
     }
 }
@@ -117,40 +128,67 @@ fn tidy(under: &str) -> String {
     if inner.is_empty() { "/".to_owned() } else { format!("/{inner}/") }
 }
 
-fn answering(server: Arc<tiny_http::Server>, folder: PathBuf, under: String) -> JoinHandle<()> {
-    thread::spawn(move || {
-        while let Ok(request) = server.recv() {
+struct App {
+    folder: PathBuf,
+    under: String,
+}
+
+/// A thread a connection and a connection a request: plain, and no browser can hold up another.
+fn listen(listener: &TcpListener, app: &Arc<App>, stopping: &AtomicBool) {
+    for connection in listener.incoming() {
+        if stopping.load(Ordering::SeqCst) {
+            return;
+        }
+        let Ok(connection) = connection else { continue };
+        let app = Arc::clone(app);
+        thread::spawn(move || {
             // A browser that went away in the middle is no concern of the next one.
-            let _ = answer(request, &folder, &under);
-        }
-    })
-}
-
-fn answer(request: Request, folder: &Path, under: &str) -> io::Result<()> {
-    if !matches!(request.method(), Method::Get | Method::Head) {
-        return request.respond(Response::from_string("Only GET is answered here\n").with_status_code(405));
-    }
-    let path = request.url().split(['?', '#']).next().unwrap_or_default();
-    let file = locate(path, under)
-        .map(|relative| folder.join(relative))
-        .and_then(|path| Some((File::open(&path).ok()?, path)));
-    match file {
-        Some((file, path)) if path.is_file() => {
-            let response = Response::from_file(file).with_chunked_threshold(usize::MAX);
-            request.respond(with_headers(response, mime(&path)))
-        }
-        _ => request.respond(Response::from_string("Not found\n").with_status_code(404)),
+            let _ = app.answer(&connection);
+        });
     }
 }
 
-fn with_headers<R: io::Read>(mut response: Response<R>, mime: &str) -> Response<R> {
-    for (name, value) in [("Content-Type", mime), ("Cache-Control", "no-store"), ("X-Content-Type-Options", "nosniff")]
-    {
-        if let Ok(header) = Header::from_bytes(name, value) {
-            response.add_header(header);
+impl App {
+    fn answer(&self, connection: &TcpStream) -> io::Result<()> {
+        connection.set_read_timeout(Some(PATIENCE))?;
+        connection.set_nodelay(true)?;
+        let Some((method, target)) = request(connection)? else { return Ok(()) };
+        if method != "GET" && method != "HEAD" {
+            return respond(connection, "405 Method Not Allowed", "text/plain", b"Only GET is answered here\n", true);
+        }
+        let path = target.split(['?', '#']).next().unwrap_or_default();
+        let file = locate(path, &self.under).map(|file| self.folder.join(file));
+        match file.and_then(|file| Some((fs::read(&file).ok()?, mime(&file)))) {
+            Some((content, mime)) => respond(connection, "200 OK", mime, &content, method == "GET"),
+            None => respond(connection, "404 Not Found", "text/plain", b"Not found\n", method == "GET"),
         }
     }
-    response
+}
+
+/// Method and target of the request, whose head is read to its end.
+fn request(connection: &TcpStream) -> io::Result<Option<(String, String)>> {
+    let mut lines = BufReader::new(connection.take(LONGEST_HEAD)).lines();
+    let Some(first) = lines.next().transpose()? else { return Ok(None) };
+    for line in lines {
+        if line?.is_empty() {
+            let mut words = first.split(' ').map(str::to_owned);
+            return Ok(words.next().zip(words.next()));
+        }
+    }
+    Ok(None)
+}
+
+fn respond(mut connection: &TcpStream, status: &str, mime: &str, content: &[u8], body: bool) -> io::Result<()> {
+    let length = content.len();
+    let mut answer = format!(
+        "HTTP/1.1 {status}\r\nContent-Type: {mime}\r\nContent-Length: {length}\r\nCache-Control: no-store\r\n\
+         X-Content-Type-Options: nosniff\r\nConnection: close\r\n\r\n"
+    )
+    .into_bytes();
+    if body {
+        answer.extend_from_slice(content);
+    }
+    connection.write_all(&answer)
 }
 
 /// The file a request names, relative to the folder; `None` for anything outside it.
@@ -205,8 +243,6 @@ fn mime(path: &Path) -> &'static str {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use std::io::{Read, Write};
-    use std::net::TcpStream;
 
     #[test]
     fn requests_stay_inside_the_folder() {
@@ -255,6 +291,26 @@ mod tests {
         assert!(ask("/x/").ends_with("page"));
         assert!(ask("/pad.wasm").starts_with("HTTP/1.1 404"));
         assert!(ask("/x/absent").starts_with("HTTP/1.1 404"));
+        let address = ("127.0.0.1", port);
+        drop(serving);
+        assert!(TcpStream::connect(address).is_err(), "it still answers after it was stopped");
+    }
+
+    #[test]
+    fn silent_connections_hold_nobody_up() {
+        let folder = tempfile::tempdir().unwrap();
+        std::fs::write(folder.path().join("index.html"), "page").unwrap();
+        let serving = Serving::start(folder.path(), "/", 0).unwrap();
+        let silent: Vec<_> = (0..50).map(|_| TcpStream::connect(serving.socket).unwrap()).collect();
+        for _ in 0..50 {
+            let mut stream = TcpStream::connect(serving.socket).unwrap();
+            stream.set_read_timeout(Some(Duration::from_secs(5))).unwrap();
+            write!(stream, "GET / HTTP/1.1\r\n\r\n").unwrap();
+            let mut answer = String::new();
+            stream.read_to_string(&mut answer).unwrap();
+            assert!(answer.ends_with("\r\n\r\npage"));
+        }
+        drop(silent);
     }
 
     #[test]
