@@ -15,7 +15,7 @@ interface Fixtures {
   /** A copy of the built app that the test may change. */
   copy: ReturnType<typeof copyOfApp>;
   /** Takes a picture into e2e/.out/. */
-  screenshot: (name: string, page?: Page) => Promise<void>;
+  picture: (name: string, page?: Page) => Promise<void>;
 }
 
 export const test = base.extend<Fixtures>({
@@ -38,7 +38,7 @@ export const test = base.extend<Fixtures>({
     await use(copy);
     copy.remove();
   },
-  screenshot: async ({ page }, use) => {
+  picture: async ({ page }, use) => {
     mkdirSync(OUT, { recursive: true });
     await use(async (name, of = page) => {
       await of.screenshot({ path: `${OUT}/${name}.png` });
