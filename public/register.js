@@ -3,6 +3,14 @@
 //   event "benchbook-offline": that attribute changed
 //   event "benchbook-update": a new version waits; also kept in window.benchbookUpdate
 //   window.benchbookTakeOver(): start the new version and reload this page
+//   event "benchbook-install": the browser offers to install the app; the offer is kept in window.benchbookInstall
+window.addEventListener('beforeinstallprompt', (offer) => {
+  // May come before the app has started: kept until the scorer asks for it.
+  offer.preventDefault();
+  window.benchbookInstall = offer;
+  window.dispatchEvent(new CustomEvent('benchbook-install'));
+});
+
 (() => {
   const workers = navigator.serviceWorker;
   const offline = (state) => {

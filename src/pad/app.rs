@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use crate::install::Offers;
 use crate::keep::{GameId, NotLoaded, Preferences};
 use crate::place::{self, Place, Room};
 use crate::places::Sign;
@@ -17,6 +18,7 @@ use crate::scoring::Scoring;
 #[component]
 pub fn App() -> impl IntoView {
     Preferences::provide();
+    Offers::provide();
     let place = place::follow_address();
     let game = Memo::new(move |_| match place.get() {
         Place::Clubhouse => None,

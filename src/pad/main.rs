@@ -3,6 +3,8 @@
 //! A tap's way: tap -> `Event` -> [`scoring::Scoring::tap`] -> `Game::record` -> `keep` -> signal -> the views.
 
 mod app;
+mod carry;
+mod install;
 mod keep;
 mod place;
 mod places;

@@ -1,0 +1,101 @@
+//! What couldn't be read: shown until the scorer has taken it home and thrown it away.
+
+use benchbook_stats::file::{self, GameFile};
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use super::house::House;
+use crate::carry::Parcel;
+use crate::keep::{self, GameId, Labelled};
+
+/// What couldn't be read.
+#[component]
+pub fn SetAside() -> impl IntoView {
+    let house = House::get();
+    view! {
+        <Show when=move || !house.asides.with(Vec::is_empty)>
+            <section class="set-aside" aria-labelledby="aside-title">
+                <h2 id="aside-title">"Set aside"</h2>
+                <p class="soft small">
+                    "Stored copies that could not be read, or that told another course of a game. Nothing is written over \
+                     them."
+                </p>
+                <ul class="list">
+                    {move || house.asides.get().into_iter().map(|one| view! { <One one=one/> }).collect_view()}
+                </ul>
+            </section>
+        </Show>
+    }
+}
+
+/// One thing set aside.
+#[component]
+fn One(
+    /// It.
+    one: Labelled,
+) -> impl IntoView {
+    let house = House::get();
+    let Labelled { label, aside } = one;
+    let sure = RwSignal::new(false);
+    let whole = whole_entries(&aside.text);
+    let parcel = Parcel::as_it_is(&aside.game, aside.text.clone());
+    let take_home = move |_| {
+        if !parcel.download() {
+            house.refuse("The browser did not take the file.");
+        }
+    };
+    let throw_away = move |_| {
+        if !sure.get_untracked() {
+            sure.set(true);
+            return;
+        }
+        let label = label.clone();
+        spawn_local(async move {
+            keep::drop_aside(&label).await;
+            house.look();
+        });
+    };
+    let open_whole = whole.map(|log| {
+        let count = log.len();
+        let bring = move |_| {
+            let log = log.clone();
+            spawn_local(async move {
+                match keep::place_new(&GameId::fresh(), &log).await {
+                    Ok(()) => {
+                        house.say(format!("A game with the {} entries that are whole is on the list.", log.len()))
+                    }
+                    Err(why) => house.refuse(super::house::not_placed(why)),
+                }
+                house.look();
+            });
+        };
+        view! {
+            <button type="button" class="quiet" on:click=bring>
+                {format!("Make a game of the {count} whole entries")}
+            </button>
+        }
+    });
+    view! {
+        <li class="aside">
+            <p>{format!("Game {}", aside.game)}</p>
+            <p class="soft small">{aside.why.clone()} "."</p>
+            <div class="buttons">
+                <button type="button" class="quiet" on:click=take_home>"Take home as it is"</button>
+                {open_whole}
+                <button type="button" class="quiet" on:click=throw_away>
+                    {move || if sure.get() { "Tap again: gone for good" } else { "Throw away" }}
+                </button>
+            </div>
+        </li>
+    }
+}
+
+/// The entries of a damaged game file that can still be read.
+fn whole_entries(text: &str) -> Option<Vec<benchbook_stats::log::Entry>> {
+    let log = match file::read(text) {
+        Ok(GameFile { log, .. }) => log,
+        Err(error) if error.can_salvage() => file::salvage(text).0.log,
+        Err(_) => Vec::new(),
+    };
+    (!log.is_empty()).then_some(log)
+}

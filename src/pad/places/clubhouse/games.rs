@@ -1,0 +1,177 @@
+//! The list of games, and of those thrown away.
+
+use std::sync::Arc;
+
+use benchbook_stats::game::Game;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use super::board::Board;
+use super::house::{House, Row};
+use crate::carry::{self, Parcel};
+use crate::place::{Place, Room};
+
+/// The games on this device.
+#[component]
+pub fn Games() -> impl IntoView {
+    let house = House::get();
+    let rows = Memo::new(move |_| chosen(house, false));
+    view! {
+        <section class="games" aria-labelledby="games-title">
+            <h2 id="games-title">"Games on this device"</h2>
+            {move || match rows.get() {
+                None => view! { <p class="soft" aria-busy="true">"Reading…"</p> }.into_any(),
+                Some(rows) if rows.is_empty() => view! { <NoGames/> }.into_any(),
+                Some(rows) => {
+                    view! { <ul class="list">{rows.into_iter().map(|row| view! { <OneGame row=row/> }).collect_view()}</ul> }
+                        .into_any()
+                }
+            }}
+        </section>
+    }
+}
+
+fn chosen(house: House, thrown_away: bool) -> Option<Vec<Row>> {
+    house.games.with(|rows| {
+        let rows = rows.as_ref()?.iter();
+        Some(rows.filter(|row| row.thrown_away == thrown_away).cloned().collect())
+    })
+}
+
+/// What the list says while it is empty.
+#[component]
+fn NoGames() -> impl IntoView {
+    view! {
+        <div class="no-games">
+            <svg viewBox="0 0 120 84" role="img" aria-label="An empty diamond">
+                <path class="lines" d="M60 80 L2 22 M60 80 L118 22"/>
+                <path class="diamond" d="M60 80 L82 58 L60 36 L38 58 Z"/>
+                <path class="bag" d="M79 58l3-3 3 3-3 3zM57 36l3-3 3 3-3 3zM35 58l3-3 3 3-3 3z"/>
+                <path class="bag" d="M57 77h6v3l-3 3-3-3z"/>
+            </svg>
+            <p>"No game yet. Start one, or bring a game file from another device."</p>
+        </div>
+    }
+}
+
+/// One game: its board, which opens it, and what else can be done with it.
+#[component]
+fn OneGame(
+    /// The game.
+    row: Row,
+) -> impl IntoView {
+    let house = House::get();
+    let row = Arc::new(row);
+    let title = row.board.title();
+    let (taken, shared, thrown) = (Arc::clone(&row), Arc::clone(&row), Arc::clone(&row));
+    let take_home = move |_| {
+        let parcel = parcel(&taken);
+        if parcel.download() {
+            house.say(format!("{} went to this device's downloads.", parcel.name));
+        } else {
+            house.refuse("The browser did not take the file.");
+        }
+    };
+    let share = move |_| {
+        let parcel = parcel(&shared);
+        spawn_local(async move {
+            if !parcel.share().await {
+                house.refuse("The file could not be shared from here: take it home instead.");
+            }
+        });
+    };
+    view! {
+        <li class="game" data-game=row.id.to_string()>
+            <a class="open" href=Place::Game(row.id.clone(), Room::Plate).hash() aria-label=format!("Open {title}")>
+                <BoardView board=row.board.clone()/>
+            </a>
+            <div class="buttons">
+                <button type="button" class="quiet" on:click=take_home aria-label=format!("Take home {title}")>
+                    "Take home"
+                </button>
+                <Show when=carry::can_share>
+                    <button type="button" class="quiet" on:click=share.clone()>"Share"</button>
+                </Show>
+                <button
+                    type="button"
+                    class="quiet"
+                    aria-label=format!("Throw away {title}")
+                    on:click=move |_| house.throw_away(&thrown)
+                >
+                    "Throw away"
+                </button>
+            </div>
+        </li>
+    }
+}
+
+fn parcel(row: &Row) -> Parcel {
+    Parcel::of_game(&row.id, &Game::replay(row.log.iter().cloned()))
+}
+
+/// A game's board: two names, two figures, how far they are.
+#[component]
+fn BoardView(
+    /// The board.
+    board: Board,
+) -> impl IntoView {
+    let figure = |side: usize| board.score.map_or_else(|| "–".to_owned(), |score| score[side].to_string());
+    let [visitors, home] = board.teams.clone();
+    let misfits = (board.conflicts > 0).then(|| format!(" · {} entries to settle", board.conflicts));
+    view! {
+        <span class="board">
+            <span class="team">{visitors}</span>
+            <span class="runs">{figure(0)}</span>
+            <span class="team">{home}</span>
+            <span class="runs">{figure(1)}</span>
+            <span class="state">{board.state.clone()}{misfits}</span>
+            <span class="heading">{board.heading.clone()}</span>
+        </span>
+    }
+}
+
+/// The games thrown away, until they are thrown away for good.
+#[component]
+pub fn ThrownAway() -> impl IntoView {
+    let house = House::get();
+    let rows = Memo::new(move |_| chosen(house, true).unwrap_or_default());
+    view! {
+        <Show when=move || !rows.with(Vec::is_empty)>
+            <details class="thrown-away">
+                <summary>{move || format!("Thrown away ({})", rows.with(Vec::len))}</summary>
+                <ul class="list">
+                    {move || rows.get().into_iter().map(|row| view! { <Thrown row=row/> }).collect_view()}
+                </ul>
+            </details>
+        </Show>
+    }
+}
+
+/// A game thrown away.
+#[component]
+fn Thrown(
+    /// The game.
+    row: Row,
+) -> impl IntoView {
+    let house = House::get();
+    let sure = RwSignal::new(false);
+    let back = row.id.clone();
+    let for_good = move |_| {
+        if sure.get_untracked() {
+            house.remove(row.id.clone());
+        } else {
+            sure.set(true);
+        }
+    };
+    view! {
+        <li class="thrown">
+            <span>{row.board.title()} <span class="soft small">{row.board.heading.clone()}</span></span>
+            <div class="buttons">
+                <button type="button" class="quiet" on:click=move |_| house.put_back(&back)>"Put back"</button>
+                <button type="button" class="quiet" on:click=for_good>
+                    {move || if sure.get() { "Tap again: gone for good" } else { "Throw away for good" }}
+                </button>
+            </div>
+        </li>
+    }
+}

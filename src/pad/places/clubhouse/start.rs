@@ -1,0 +1,121 @@
+//! Starting a game.
+
+use benchbook_stats::code::{Preset, presets};
+use benchbook_stats::game::Game;
+use benchbook_stats::log::{Entry, Event};
+use jiff::civil::Date;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+
+use super::first_entries::{Choice, first_entries};
+use super::house::{House, not_placed};
+use crate::keep::{self, GameId};
+use crate::place::{self, Place, Room};
+
+/// The longest team name, in characters: what a board on a phone still shows.
+const LONGEST_NAME: &str = "40";
+
+/// The form that starts a game. All of it is optional.
+#[component]
+pub fn Start() -> impl IntoView {
+    let house = House::get();
+    let visitors = RwSignal::new(String::new());
+    let home = RwSignal::new(String::new());
+    let preset = RwSignal::new(0_usize);
+    let begin = move |numbered_batters: bool| {
+        let teams = [visitors, home].map(|name| name.get_untracked().trim().to_owned());
+        let preset = presets().get(preset.get_untracked()).copied().unwrap_or(Preset::Youth6);
+        let now = js_sys::Date::new_0();
+        let choice = Choice { teams, preset, date: today(&now), start: hour(&now), numbered_batters };
+        start(house, &choice);
+    };
+    view! {
+        <section class="start" aria-labelledby="start-title">
+            <h2 id="start-title">"Start a game"</h2>
+            <form on:submit=move |event| {
+                event.prevent_default();
+                begin(true);
+            }>
+                <div class="sides">
+                    <Name says="Visitors (bat first)" name=visitors/>
+                    <Name says="Home" name=home/>
+                </div>
+                <label>
+                    <span class="says">"Rules of play, to be changed on the Card"</span>
+                    <select on:change=move |event| preset.set(event_target_value(&event).parse().unwrap_or_default())>
+                        {presets()
+                            .into_iter()
+                            .enumerate()
+                            .map(|(place, preset)| view! { <option value=place>{preset.code().name}</option> })
+                            .collect_view()}
+                    </select>
+                </label>
+                <div class="buttons">
+                    <button type="submit" class="main">"Score now, with Batter 1 to 9"</button>
+                    <button type="button" on:click=move |_| begin(false)>"Fill in the cards first"</button>
+                </div>
+                <p class="soft small">"Names and numbers can be filled in at any time, also during the game."</p>
+            </form>
+        </section>
+    }
+}
+
+/// A team's name.
+#[component]
+fn Name(
+    /// Which.
+    says: &'static str,
+    /// The name.
+    name: RwSignal<String>,
+) -> impl IntoView {
+    view! {
+        <label>
+            <span class="says">{says}</span>
+            <input
+                type="text"
+                maxlength=LONGEST_NAME
+                autocomplete="off"
+                autocapitalize="words"
+                spellcheck="false"
+                prop:value=move || name.get()
+                on:input=move |event| name.set(event_target_value(&event))
+            />
+        </label>
+    }
+}
+
+fn start(house: House, choice: &Choice) {
+    let mut game = Game::new();
+    for event in first_entries(choice) {
+        let entry = entry(&game, event);
+        if let Err(refusal) = game.record(entry) {
+            house.refuse(refusal.to_string());
+            return;
+        }
+    }
+    let room = if choice.numbered_batters { Room::Plate } else { Room::Card };
+    spawn_local(async move {
+        let id = GameId::fresh();
+        if let Err(why) = keep::place_new(&id, game.log()).await {
+            // The page's memory has it: play can begin, and the Plate says what is wrong.
+            house.refuse(not_placed(why));
+        }
+        place::go(&Place::Game(id, room));
+        keep::ask_to_persist().await;
+    });
+}
+
+fn entry(game: &Game, event: Event) -> Entry {
+    Entry { id: game.next_id(), at: Some(js_sys::Date::now() as u64), event }
+}
+
+/// The day by the device's clock and zone.
+fn today(now: &js_sys::Date) -> Option<Date> {
+    let year = i16::try_from(now.get_full_year()).ok()?;
+    let (month, day) = (i8::try_from(now.get_month() + 1).ok()?, i8::try_from(now.get_date()).ok()?);
+    Date::new(year, month, day).ok()
+}
+
+fn hour(now: &js_sys::Date) -> String {
+    format!("{:02}:{:02}", now.get_hours(), now.get_minutes())
+}
