@@ -63,7 +63,7 @@ pub fn read(text: &str) -> Result<GameFile, FileError> {
     }
     let file = draft::Draft::read(text)?;
     if let Some(number) = out_of_order(&file.log) {
-        let line = walk::Walk::new(text).nth(number).map_or(1, |(offset, _)| line_at(text, offset));
+        let line = entry_line(text, number + 1).unwrap_or(1);
         let (after, id) = (file.log[number - 1].id.0, file.log[number].id.0);
         return Err(FileError::Order { number: number + 1, line, id, after });
     }
@@ -120,13 +120,30 @@ pub fn write(file: &GameFile) -> String {
 pub fn salvage(text: &str) -> (GameFile, usize) {
     let mut file = GameFile { id: draft::Head::of(text).id.unwrap_or_default(), log: Vec::new() };
     let mut lost = 0;
-    for (_, entry) in walk::Walk::new(text) {
-        match entry {
-            Some(entry) if file.log.last().is_none_or(|last| last.id < entry.id) => file.log.push(entry),
-            _ => lost += 1,
+    let mut entries = walk::Walk::new(text).filter_map(|(_, entry)| {
+        lost += usize::from(entry.is_none());
+        entry
+    });
+    let mut out_of_order = 0;
+    let mut this = entries.next();
+    while let Some(entry) = this {
+        this = entries.next();
+        let last = file.log.last().map(|last| last.id);
+        // Where one id jumps ahead of those that follow, it is the one that is wrong.
+        let ahead = this.as_ref().is_some_and(|next| next.id < entry.id && last.is_none_or(|last| last < next.id));
+        if ahead || last.is_some_and(|last| entry.id <= last) {
+            out_of_order += 1;
+        } else {
+            file.log.push(entry);
         }
     }
-    (file, lost)
+    (file, lost + out_of_order)
+}
+
+/// The line, from 1, on which the log's entry at place `number`, from 1, begins.
+pub fn entry_line(text: &str, number: usize) -> Option<usize> {
+    let (offset, _) = walk::Walk::new(text).nth(number.checked_sub(1)?)?;
+    Some(line_at(text, offset))
 }
 
 /// The JSON Schema of the game file (2020-12).

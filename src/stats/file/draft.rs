@@ -46,7 +46,12 @@ impl Draft {
 
     fn explain(self, error: &serde_json::Error, text: &str) -> FileError {
         let head = Head::of(text);
-        let (line, column, what) = (error.line(), error.column(), reason(error));
+        let what = reason(error);
+        let (line, column) = match (error.line(), error.column()) {
+            // Column 0 is the newline itself, at which a string that wasn't closed is noticed: it ends the line before.
+            (line @ 2.., 0) => (line - 1, text.lines().nth(line - 2).map_or(0, str::len) + 1),
+            place => place,
+        };
         let whole = self.pending.as_ref().or(self.log.as_ref()).map_or(0, Vec::len);
         match (head.format, head.version) {
             (Some(format), _) if format != FORMAT => return FileError::NotBenchbook { found: Some(format) },
@@ -89,7 +94,7 @@ impl<'de> Visitor<'de> for &mut Draft {
                     if self.version.is_some_and(|version| version > VERSION) {
                         return Err(A::Error::custom("newer"));
                     }
-                    map.next_value_seed(Log(self.pending.insert(Vec::new())))?;
+                    map.next_value_seed(Log(&mut self.pending))?;
                     self.log = self.pending.take();
                 }
                 Key::Format | Key::Version | Key::Id | Key::Log => {
@@ -102,7 +107,7 @@ impl<'de> Visitor<'de> for &mut Draft {
 }
 
 /// The list of entries.
-struct Log<'a>(&'a mut Vec<Entry>);
+struct Log<'a>(&'a mut Option<Vec<Entry>>);
 
 impl<'de> DeserializeSeed<'de> for Log<'_> {
     type Value = ();
@@ -120,8 +125,9 @@ impl<'de> Visitor<'de> for Log<'_> {
     }
 
     fn visit_seq<A: SeqAccess<'de>>(self, mut seq: A) -> Result<(), A::Error> {
+        let entries = self.0.insert(Vec::new());
         while let Some(entry) = seq.next_element()? {
-            self.0.push(entry);
+            entries.push(entry);
         }
         Ok(())
     }

@@ -59,8 +59,8 @@ impl Iterator for Walk<'_> {
         let rest = self.rest();
         let rest = rest.trim_start_matches(|c: char| c.is_ascii_whitespace() || c == ',');
         self.at = self.text.len() - rest.len();
-        // A closing bracket ends the log only where the file ends with it: one typed by accident mustn't hide the rest.
-        if rest.is_empty() || rest.strip_prefix(']').is_some_and(|end| matches!(end.trim(), "" | "}")) {
+        // A closing bracket ends the log only where no object follows: one typed by accident mustn't hide the rest.
+        if rest.is_empty() || rest.strip_prefix(']').is_some_and(|after| !after.contains('{')) {
             return None;
         }
         let start = self.at;
@@ -79,14 +79,14 @@ fn log_start(text: &str) -> Option<usize> {
     Some(text.len() - rest.len())
 }
 
-/// The first place from `from` on where an entry may begin: `{"id":` with any spacing, which a player's particulars
-/// begin with as well, but these are some field's value and so follow a colon.
+/// The first place from `from` on where an entry may begin: an object whose first field is one of an entry's. A player's
+/// particulars begin with `id` as well, but these are some field's value and so follow a colon.
 fn entry_start(bytes: &[u8], from: usize) -> Option<usize> {
     let opens = |&i: &usize| {
         let after = bytes.get(i + 1..).unwrap_or_default().trim_ascii_start();
         let before = bytes.get(..i).unwrap_or_default().trim_ascii_end();
-        after.strip_prefix(b"\"id\"").is_some_and(|rest| rest.trim_ascii_start().starts_with(b":"))
-            && !before.ends_with(b":")
+        let key = [&b"\"id\""[..], b"\"at\"", b"\"event\""].iter().find_map(|key| after.strip_prefix(*key));
+        key.is_some_and(|rest| rest.trim_ascii_start().starts_with(b":")) && !before.ends_with(b":")
     };
     (from..bytes.len()).filter(|&i| bytes.get(i) == Some(&b'{')).find(opens)
 }
