@@ -10,6 +10,7 @@ pub mod file;
 pub mod game;
 pub mod lines;
 pub mod log;
+pub mod propose;
 pub mod rates;
 pub mod ruling;
 pub mod team;
