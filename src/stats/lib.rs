@@ -4,6 +4,7 @@
 //! shows is derived from there, each number with the rule that gave it.
 #![warn(missing_docs)]
 
+pub mod account;
 pub mod code;
 pub mod field;
 pub mod file;

@@ -1,0 +1,102 @@
+//! What was ruled, as the heading above its reason; and the name of a pitch.
+
+use super::Names;
+use crate::account::Ruled;
+use crate::game::Thrown;
+use crate::log::Call;
+use crate::ruling::{BatterResult, Credit, Theft};
+use crate::team::PlayerId;
+
+/// A ruling as a heading: "Single for Batter 4".
+pub fn heading(ruled: &Ruled, names: Names) -> String {
+    let some = |id: &Option<PlayerId>| id.map_or_else(|| "nobody known".to_owned(), names);
+    match ruled {
+        Ruled::Result { batter, result } => format!("{}: {}", names(*batter), of_result(*result)),
+        Ruled::Run { runner, batter, batted_in: true } => {
+            format!("Run of {}: batted in by {}", names(*runner), some(batter))
+        }
+        Ruled::Run { runner, .. } => format!("Run of {}: batted in by nobody", names(*runner)),
+        Ruled::Earned { runner, pitcher, earned, team_earned, provisional } => {
+            let verdict = match (earned, team_earned) {
+                (true, true) => "earned",
+                (false, false) => "unearned",
+                (true, false) => "earned for the pitcher, not for the team",
+                (false, true) => "earned for the team, not for the pitcher",
+            };
+            let so_far = if *provisional { ", so far" } else { "" };
+            format!("Run of {}: charged to {}, {verdict}{so_far}", names(*runner), some(pitcher))
+        }
+        Ruled::Theft { runner, theft } => format!("{}: {}", names(*runner), of_theft(*theft)),
+        Ruled::Fielding { fielder, position, credit } => {
+            let what = match credit {
+                Credit::Putout => "putout",
+                Credit::Assist => "assist",
+                Credit::Error => "error",
+                Credit::DoublePlay => "part in a double play",
+                Credit::TriplePlay => "part in a triple play",
+            };
+            match fielder {
+                Some(fielder) => format!("{}, {position}: {what}", names(*fielder)),
+                None => format!("The {position}: {what}"),
+            }
+        }
+        Ruled::GotAway { wild: true, player } => format!("{}: wild pitch", some(player)),
+        Ruled::GotAway { player, .. } => format!("{}: passed ball", some(player)),
+        Ruled::Balk { pitcher } => format!("{}: balk", some(pitcher)),
+        Ruled::GroundedIntoDoublePlay { batter } => format!("{}: grounded into a double play", names(*batter)),
+    }
+}
+
+const fn of_result(result: BatterResult) -> &'static str {
+    match result {
+        BatterResult::Hit(2) => "two-base hit",
+        BatterResult::Hit(3) => "three-base hit",
+        BatterResult::Hit(4) => "home run",
+        BatterResult::Hit(_) => "single",
+        BatterResult::Walk => "base on balls",
+        BatterResult::IntentionalWalk => "intentional base on balls",
+        BatterResult::HitByPitch => "hit by a pitch",
+        BatterResult::Strikeout { .. } => "strikeout",
+        BatterResult::Out => "out",
+        BatterResult::FieldersChoice => "fielder's choice",
+        BatterResult::ReachedOnError(_) => "reached on an error, no hit",
+        BatterResult::SacrificeHit { .. } => "sacrifice hit",
+        BatterResult::SacrificeFly { .. } => "sacrifice fly",
+        BatterResult::Interference => "first base on interference",
+        BatterResult::Obstruction => "first base on obstruction",
+    }
+}
+
+fn of_theft(theft: Theft) -> String {
+    match theft {
+        Theft::Stolen(1) => "stolen base".into(),
+        Theft::Stolen(bases) => format!("{bases} stolen bases"),
+        Theft::Caught { at, out: true } => format!("caught stealing {at}"),
+        Theft::Caught { at, .. } => format!("caught stealing {at}, saved by an error"),
+        Theft::PickedOff => "picked off, not caught stealing".into(),
+    }
+}
+
+/// The name of a pitch.
+pub const fn pitch(thrown: Thrown) -> &'static str {
+    match thrown {
+        Thrown::InPlay => "in play",
+        Thrown::Called(call) => match call {
+            Call::Ball => "ball",
+            Call::CalledStrike => "called strike",
+            Call::SwingingStrike => "swing and a miss",
+            Call::Foul => "foul",
+            Call::FoulTip => "foul tip",
+            Call::FoulBunt => "foul bunt",
+            Call::MissedBunt => "missed bunt",
+            Call::Pitchout => "pitchout",
+            Call::IntentionalBall => "intentional ball",
+            Call::AutomaticBall => "automatic ball, no pitch",
+            Call::AutomaticStrike => "automatic strike, no pitch",
+            Call::IllegalPitch => "illegal pitch",
+            Call::HitByPitch => "hit the batter",
+            Call::CatcherInterference => "catcher's interference",
+            Call::BatterInterference => "batter's interference",
+        },
+    }
+}
