@@ -205,7 +205,7 @@ fn pitching(side: &SideBox, regulation: u8, out: &mut impl Write) -> io::Result<
     table.total(row(&side.pitching_total));
     writeln!(out)?;
     table.print(out)?;
-    writeln!(out, "  ERA by {regulation} innings; WHIP is customary, not in the rules.")?;
+    writeln!(out, "  ERA over a {regulation}-inning game; WHIP is customary, not in the rules.")?;
     for line in &side.pitching {
         let innings: Vec<String> =
             line.by_inning.iter().map(|(inning, pitches)| format!("{inning}: {pitches}")).collect();

@@ -18,14 +18,15 @@ pub fn width(text: &str) -> usize {
     text.width()
 }
 
-/// At most `columns` wide, the cut marked by an ellipsis.
+/// At most `columns` wide, the cut marked by an ellipsis. Of marks heaped on one letter no more than eight a column.
 pub fn fit(text: &str, columns: usize) -> String {
-    if width(text) <= columns {
+    let most = columns * 8;
+    if width(text) <= columns && text.chars().nth(most).is_none() {
         return text.into();
     }
     let mut cut = String::new();
     let mut used = 1;
-    for c in text.chars() {
+    for c in text.chars().take(most) {
         used += c.width().unwrap_or(0);
         if used > columns {
             break;
@@ -57,6 +58,7 @@ mod tests {
         assert_eq!(fit("Okonjo", 6), "Okonjo");
         assert_eq!(fit("Okonjo", 5), "Okon…");
         assert_eq!(fit("野球野球", 6), "野球…");
-        assert_eq!(width(&fit(&"👩‍👩‍👧".repeat(9), 7)), 7);
+        assert_eq!(fit(&"👩‍👩‍👧".repeat(9), 7), "👩‍👩‍👧…");
+        assert_eq!(fit(&format!("e{}", "\u{301}".repeat(1000)), 4).chars().count(), 33);
     }
 }

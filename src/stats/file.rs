@@ -128,10 +128,11 @@ pub fn salvage(text: &str) -> (GameFile, usize) {
     let mut this = entries.next();
     while let Some(entry) = this {
         this = entries.next();
-        let last = file.log.last().map(|last| last.id);
+        let before = file.log.last().map(|before| before.id);
         // Where one id jumps ahead of those that follow, it is the one that is wrong.
-        let ahead = this.as_ref().is_some_and(|next| next.id < entry.id && last.is_none_or(|last| last < next.id));
-        if ahead || last.is_some_and(|last| entry.id <= last) {
+        let ahead =
+            this.as_ref().is_some_and(|next| next.id < entry.id && before.is_none_or(|before| before < next.id));
+        if ahead || before.is_some_and(|before| entry.id <= before) {
             out_of_order += 1;
         } else {
             file.log.push(entry);
