@@ -27,6 +27,8 @@ pub use strike_three::{GotAway, strike_three_got_away};
 pub struct Seen {
     /// Where it landed or was first handled, if the scorer touched a point of the field.
     pub spot: Option<Spot>,
+    /// The point was touched before any fielder: the ball came down there, and nobody caught it.
+    pub landed: bool,
     /// Who handled it, in order. Empty if only a point was touched.
     pub fielders: Vec<Position>,
     /// How it came off the bat, if the scorer said so.
@@ -304,7 +306,7 @@ impl<'a> Scene<'a> {
 pub(crate) struct Touch {
     chain: Vec<Position>,
     spot: Spot,
-    /// A point of the field was touched first, not a fielder: the ball came down there.
+    /// It came down there.
     landed: bool,
     said: Option<Trajectory>,
     foul: bool,
@@ -326,7 +328,7 @@ impl Touch {
         Self {
             chain,
             spot,
-            landed: seen.spot.is_some() && seen.fielders.is_empty(),
+            landed: seen.spot.is_some() && (seen.landed || seen.fielders.is_empty()),
             said: seen.trajectory,
             foul: seen.foul || !fair,
             over_fence: seen.spot.is_some() && fair && is_beyond_fence(spot),

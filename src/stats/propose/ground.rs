@@ -29,17 +29,17 @@ pub(super) fn to_infield(scene: &Scene, touch: &Touch, list: &mut Vec<Proposal>)
         // A ball only the catcher touches is a pop foul more often than not.
         air::foul(scene, touch, list);
     }
-    if touch.landed && rolls && !bunted {
+    if touch.landed && alone && rolls && !bunted {
         // It came down between the infielders: it got through or died there.
         list.push(hit::infield(scene, touch));
     }
     if rolls {
         let kind = if bunted { Trajectory::Bunt } else { Trajectory::Ground };
         outs(scene, touch, kind, list);
-        if !bunted {
+        if !bunted && !touch.landed {
             caught(scene, touch, list);
         }
-        if !touch.landed {
+        if !(touch.landed && alone) {
             list.push(hit::infield(scene, touch));
         }
         errors(scene, touch, kind, list);

@@ -3,7 +3,7 @@
 use super::running::{Runs, batter_to, together};
 use super::{Outcome, Proposal, Scene, Touch, air, ball_in_play, place};
 use crate::field::{Base, Position};
-use crate::log::{Cause, How, Leg, Misplay, MisplayKind, Move, Out, Start, Trajectory};
+use crate::log::{Cause, Event, How, Leg, Misplay, MisplayKind, Move, Out, Spot, Start, Trajectory};
 
 /// A ball that stayed in the infield, and everybody is safe.
 pub(super) fn infield(scene: &Scene, touch: &Touch) -> Proposal {
@@ -74,18 +74,36 @@ pub(super) fn to_outfield(scene: &Scene, touch: &Touch, list: &mut Vec<Proposal>
     for bases in [1, 2] {
         list.push(with_error(scene, touch, bases));
     }
-    list.push(clean(scene, touch, 4, false));
     list.push(ground_rule(scene, touch));
+    if touch.chain.len() == 1 {
+        list.push(over_his_head(scene, touch));
+    }
+    list.push(clean(scene, touch, 4, false));
 }
 
-/// Over the fence: a home run, or a bounce over it.
-pub(super) fn over_fence(scene: &Scene, touch: &Touch, list: &mut Vec<Proposal>) {
+/// A home run over the fence behind the outfielder touched.
+fn over_his_head(scene: &Scene, touch: &Touch) -> Proposal {
+    let far = 1.05 * place::fence(touch.spot) / place::depth(touch.spot).max(1.0);
+    let scaled = |n: i16| (f64::from(n) * far).round().clamp(-999.0, 999.0) as i16;
+    let mut home_run = home_run(scene, touch);
+    if let Event::InPlay(play) = &mut home_run.event {
+        play.ball.spot = Some(Spot { x: scaled(touch.spot.x), y: scaled(touch.spot.y) });
+    }
+    home_run
+}
+
+fn home_run(scene: &Scene, touch: &Touch) -> Proposal {
     let mut ball = touch.ball(Trajectory::Fly);
     ball.left_park = true;
     ball.fielders.clear();
     let batter = batter_to(Base::Home, Cause::Play);
     let moves = together(scene, Vec::new(), Runs::all(scene, 4, Cause::Play), Some(batter));
-    list.push(ball_in_play(Outcome::HomeRun, ball, moves, Vec::new()));
+    ball_in_play(Outcome::HomeRun, ball, moves, Vec::new())
+}
+
+/// Over the fence: a home run, or a bounce over it.
+pub(super) fn over_fence(scene: &Scene, touch: &Touch, list: &mut Vec<Proposal>) {
+    list.push(home_run(scene, touch));
     list.push(ground_rule(scene, touch));
     air::caught(scene, touch, touch.first(), Trajectory::Fly, list);
     list.push(clean(scene, touch, 3, false));

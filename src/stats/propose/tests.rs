@@ -398,7 +398,7 @@ fn touches() -> Vec<Seen> {
     for fielders in &chains {
         list.push(Seen { fielders: fielders.clone(), foul: true, ..Seen::default() });
         for trajectory in said {
-            list.push(Seen { fielders: fielders.clone(), trajectory, foul: false, spot: None });
+            list.push(Seen { fielders: fielders.clone(), trajectory, ..Seen::default() });
         }
     }
     let points = [
@@ -418,7 +418,13 @@ fn touches() -> Vec<Seen> {
     for (x, y) in points {
         for fielders in ["", "8", "7-6", "6-3", "9-2"] {
             for trajectory in [None, Some(Trajectory::Ground), Some(Trajectory::Fly), Some(Trajectory::Line)] {
-                list.push(Seen { spot: Some(Spot { x, y }), fielders: chain(fielders), trajectory, foul: false });
+                list.push(Seen {
+                    spot: Some(Spot { x, y }),
+                    fielders: chain(fielders),
+                    trajectory,
+                    landed: trajectory.is_none(),
+                    ..Seen::default()
+                });
             }
         }
     }
