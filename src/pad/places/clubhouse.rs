@@ -45,7 +45,7 @@ pub fn Clubhouse() -> impl IntoView {
             <Masthead/>
             <Said house=house/>
             <Update/>
-            <div class="rooms">
+            <div class="rooms" data-games=move || house.games.with(|rows| rows.as_ref().map(Vec::len))>
                 <div class="room-games">
                     <Games/>
                     <ThrownAway/>

@@ -43,11 +43,13 @@ fn chosen(house: House, thrown_away: bool) -> Option<Vec<Row>> {
 fn NoGames() -> impl IntoView {
     view! {
         <div class="no-games">
-            <svg viewBox="0 0 120 84" role="img" aria-label="An empty diamond">
-                <path class="lines" d="M60 80 L2 22 M60 80 L118 22"/>
-                <path class="diamond" d="M60 80 L82 58 L60 36 L38 58 Z"/>
-                <path class="bag" d="M79 58l3-3 3 3-3 3zM57 36l3-3 3 3-3 3zM35 58l3-3 3 3-3 3z"/>
-                <path class="bag" d="M57 77h6v3l-3 3-3-3z"/>
+            <svg viewBox="-100 -8 200 136" role="img" aria-label="A field with nobody on it">
+                <path class="grass" d="M0 120 L-92 28 A130 130 0 0 1 92 28 Z"/>
+                <path class="clay" d="M0 120 L-46 74 A65 65 0 0 1 46 74 Z"/>
+                <path class="grass" d="M0 108 L-32 76 L0 44 L32 76 Z"/>
+                <path class="chalk" d="M-92 28 L0 120 L92 28"/>
+                <circle class="clay" cx="0" cy="77" r="6"/>
+                <path class="bag" d="M30 76l4-4 4 4-4 4zM-4 42l4-4 4 4-4 4zM-38 76l4-4 4 4-4 4zM-3 114h6v3l-3 3-3-3zM-2 76h4v1.5h-4z"/>
             </svg>
             <p>"No game yet. Start one, or bring a game file from another device."</p>
         </div>
@@ -124,8 +126,10 @@ fn BoardView(
             <span class="runs">{figure(0)}</span>
             <span class="team">{home}</span>
             <span class="runs">{figure(1)}</span>
-            <span class="state">{board.state.clone()}{misfits}</span>
-            <span class="heading">{board.heading.clone()}</span>
+            <span class="foot">
+                <span class="state">{board.state.clone()}{misfits}</span>
+                <span class="heading">{board.heading.clone()}</span>
+            </span>
         </span>
     }
 }

@@ -22,9 +22,10 @@ pub fn Start() -> impl IntoView {
     let visitors = RwSignal::new(String::new());
     let home = RwSignal::new(String::new());
     let preset = RwSignal::new(0_usize);
+    let chosen = Memo::new(move |_| presets().get(preset.get()).copied().unwrap_or(Preset::Youth6));
     let begin = move |numbered_batters: bool| {
         let teams = [visitors, home].map(|name| name.get_untracked().trim().to_owned());
-        let preset = presets().get(preset.get_untracked()).copied().unwrap_or(Preset::Youth6);
+        let preset = chosen.get_untracked();
         let now = js_sys::Date::new_0();
         let choice = Choice { teams, preset, date: today(&now), start: hour(&now), numbered_batters };
         start(house, &choice);
@@ -51,7 +52,9 @@ pub fn Start() -> impl IntoView {
                     </select>
                 </label>
                 <div class="buttons">
-                    <button type="submit" class="main">"Score now, with Batter 1 to 9"</button>
+                    <button type="submit" class="main">
+                        {move || format!("Score now, with Batter 1 to {}", chosen.get().code().fielders)}
+                    </button>
                     <button type="button" on:click=move |_| begin(false)>"Fill in the cards first"</button>
                 </div>
                 <p class="soft small">"Names and numbers can be filled in at any time, also during the game."</p>
