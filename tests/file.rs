@@ -75,21 +75,21 @@ fn cut_anywhere_it_says_how_much_was_whole() {
     let mut full = read(&edited("Ferry Street", "Ferry ⚾ Street")).expect("whole");
     full.log.retain(|entry| matches!(entry.id.0, 1 | 3 | 25..=36));
     let text = write(&full);
-    let end = text.trim_end().len();
-    for cut in 0..end {
+    let length = text.trim_end().len();
+    for cut in 0..length {
         let bytes = &text.as_bytes()[..cut];
         let lines: Vec<&[u8]> = bytes.split(|&b| b == b'\n').collect();
-        let last = lines.last().copied().unwrap_or_default();
+        let end = lines.last().copied().unwrap_or_default();
         // The last line may hold a whole entry that lacks only what follows it.
-        let last_is_whole = serde_json::from_slice::<Entry>(last.strip_suffix(b",").unwrap_or(last)).is_ok();
-        let whole = lines.len().saturating_sub(2) + usize::from(last_is_whole);
-        let line = bytes.iter().filter(|&&b| b == b'\n').count() + 1;
+        let end_is_whole = serde_json::from_slice::<Entry>(end.strip_suffix(b",").unwrap_or(end)).is_ok();
+        let whole = lines.len().saturating_sub(2) + usize::from(end_is_whole);
+        let line = lines.len();
         match read_bytes(bytes) {
             Err(FileError::Empty) => assert_eq!(cut, 0),
             Err(error @ FileError::Truncated { .. }) => {
                 // A newline is the end of the line it closes, and nothing of the next is there yet.
                 let told = error.line().expect("a place");
-                assert!(told == line || (told + 1 == line && last.is_empty()), "cut at {cut}: {told} for {line}");
+                assert!(told == line || (told + 1 == line && end.is_empty()), "cut at {cut}: {told} for {line}");
                 assert_eq!(error, FileError::Truncated { line: told, whole }, "cut at {cut}");
                 assert!(error.can_salvage());
             }
@@ -99,7 +99,7 @@ fn cut_anywhere_it_says_how_much_was_whole() {
         assert_eq!(saved.log, full.log[..whole], "cut at {cut}");
         assert!(lost <= 1, "cut at {cut}: {lost} lost");
     }
-    assert_eq!(read(&text[..end]), Ok(full), "only the last newline is missing");
+    assert_eq!(read(&text[..length]), Ok(full), "only the last newline is missing");
 }
 
 /// One byte of the file replaced by another: never a panic, and never another game without a word unless what was
@@ -182,7 +182,7 @@ fn hand_edits_are_refused_with_the_line_and_the_reason() {
             r#"{"id":30,"event":{"in_play":{"ball":{"trajectory":"fly","fielders":[11]},"action":{}}}},"#.into(),
             entry("11 is no fielding position: positions are 1 to 9, and 10 in ten-fielder codes"),
         ),
-        ("an entry that is a list", "[30],".into(), FileError::Entry { number: 30, line: 31, what: "".into() }),
+        ("an entry that is a list", "[30],".into(), FileError::Entry { number: 30, line: 31, what: String::new() }),
         (
             "a merge conflict",
             format!("<<<<<<< ours\n{ball}"),
@@ -404,5 +404,28 @@ fn the_schema_takes_what_we_read_and_refuses_what_we_refuse() {
         let text = edited(from, to);
         assert!(!validator.is_valid(&serde_json::from_str(&text).expect("JSON")), "the schema takes {to}");
         assert!(read(&text).is_err(), "we read {to}");
+    }
+}
+
+proptest::proptest! {
+    #![proptest_config(proptest::prelude::ProptestConfig { cases: 200, ..Default::default() })]
+
+    /// Whatever bytes come, there is an answer; and what is saved out of them is a game file again.
+    #[test]
+    fn any_bytes_have_an_answer(
+        cuts in proptest::collection::vec((0..SMALL.len(), 0_usize..200, ".{0,12}|[{}\\[\\]\",:\\n ]{0,12}"), 0..6)
+    ) {
+        let mut bytes = SMALL.as_bytes().to_vec();
+        for (at, length, instead) in cuts {
+            let from = at.min(bytes.len());
+            let to = (from + length).min(bytes.len());
+            bytes.splice(from..to, instead.into_bytes());
+        }
+        match read_bytes(&bytes) {
+            Ok(file) => proptest::prop_assert_eq!(read(&write(&file)), Ok(file)),
+            Err(error) => proptest::prop_assert!(!error.to_string().is_empty()),
+        }
+        let (saved, _) = salvage(&String::from_utf8_lossy(&bytes));
+        proptest::prop_assert_eq!(read(&write(&saved)), Ok(saved));
     }
 }
