@@ -1,1 +1,3 @@
 //! Checks of the stats crate and the desk against published sources and open data.
+
+pub mod scorer;
