@@ -11,8 +11,12 @@ use crate::team::{Lineup, Player, PlayerId};
 
 mod apply;
 mod correct;
+mod flow;
 mod moves;
+mod people;
+mod play;
 mod refusal;
+mod setup;
 mod turn;
 
 pub use refusal::Refusal;

@@ -1,0 +1,164 @@
+//! Who is in the game: changes, batting out of turn, empty places.
+
+use std::sync::Arc;
+
+use super::apply::Applied;
+use super::moves::OUTS;
+use super::{Game, Phase, Play, Refusal, Turn, TurnEnd, TurnKind};
+use crate::field::{Base, Count, Position, Side};
+use crate::log::{Action, EntryId, How, Move, Out, Start};
+use crate::team::{Change, PlayerId, Role};
+
+impl Game {
+    pub(super) fn change(&mut self, side: Side, change: &Change) -> Result<(), Refusal> {
+        if let Phase::Over(_) = self.situation.phase {
+            return Err(Refusal::GameOver);
+        }
+        if self.situation.phase == Phase::Before {
+            return Err(Refusal::NotBegun);
+        }
+        let at_bat = side == self.situation.batting();
+        match change {
+            Change::Substitute { incoming, .. } => self.on_roster(side, *incoming)?,
+            Change::Join(a) => self.on_roster(side, a.player)?,
+            Change::Shift { .. } | Change::EndDesignatedHitter { .. } | Change::Leave { .. } => {}
+        }
+        if let Change::Substitute { outgoing, role, .. } = change {
+            match role {
+                Role::PinchHitter if !at_bat => return Err(Refusal::NotAtBat),
+                Role::PinchHitter if self.situation.batter != Some(*outgoing) => {
+                    return Err(Refusal::NotTheBatter(*outgoing));
+                }
+                Role::PinchRunner | Role::CourtesyRunner
+                    if !at_bat || !self.situation.runners().any(|(_, r)| r.player == *outgoing) =>
+                {
+                    return Err(Refusal::NotOnBase(*outgoing));
+                }
+                _ => {}
+            }
+        }
+        let lineup = self.lineup(side).ok_or(Refusal::NoCard(side))?.changed(change, &self.code)?;
+        self.lineups[side.index()] = Some(lineup);
+        self.refresh_defence(side);
+        self.field_taken &= at_bat;
+        if let Change::Substitute { outgoing, incoming, .. } = change
+            && at_bat
+        {
+            for runner in self.situation.bases.iter_mut().flatten().filter(|r| r.player == *outgoing) {
+                runner.player = *incoming;
+            }
+        }
+        self.refresh_people();
+        Ok(())
+    }
+
+    /// Batter and pitcher as the lineups now have them.
+    pub(super) fn refresh_people(&mut self) {
+        let count = self.situation.count;
+        let pitcher = self.defence[self.situation.fielding().index()].at(Position::Pitcher);
+        if pitcher != self.situation.pitcher {
+            self.situation.pitcher = pitcher;
+            let untouched = count == self.code.starting_count;
+            if let Some(pitcher) = pitcher {
+                if untouched {
+                    self.turn.pitchers.clear();
+                }
+                let since = if untouched { Count::default() } else { count };
+                self.turn.pitchers.push((pitcher, since));
+            }
+        }
+        if self.turn.proper.is_none() {
+            let batter = self.lineup(self.situation.batting()).and_then(|l| l.batter(self.situation.place));
+            if batter != self.situation.batter {
+                self.situation.batter = batter;
+                if count == self.code.starting_count {
+                    self.turn.batters.clear();
+                }
+                if let Some(batter) = batter {
+                    self.turn.batters.push((batter, count.strikes));
+                } else if !self.code.missing_batter_is_out {
+                    self.next_batter();
+                }
+            }
+        }
+    }
+
+    pub(super) fn batter_up(&mut self, player: PlayerId) -> Result<(), Refusal> {
+        let proper = self.ready()?;
+        let side = self.situation.batting();
+        let place = self.lineup(side).and_then(|l| l.place_of(player)).ok_or(Refusal::NotInGame(player))?;
+        if self.situation.runners().any(|(_, r)| r.player == player) {
+            return Err(Refusal::BatterOnBase(player));
+        }
+        let proper = self.turn.proper.unwrap_or((proper, self.situation.place));
+        self.turn.proper = (proper.0 != player).then_some(proper);
+        self.situation.batter = Some(player);
+        self.situation.place = place;
+        self.turn.batters = vec![(player, 0)];
+        Ok(())
+    }
+
+    pub(super) fn empty_place(&mut self, id: EntryId) -> Applied {
+        self.in_order()?;
+        if self.situation.batter.is_some() {
+            return Err(Refusal::PlaceIsFilled);
+        }
+        let before = self.situation;
+        let play = Box::new(Play {
+            entry: id,
+            before,
+            thrown: None,
+            batted: None,
+            moves: Vec::new(),
+            misplays: Vec::new(),
+            turn: Some(TurnEnd {
+                kind: TurnKind::EmptyPlace,
+                batter: None,
+                pitcher: before.pitcher,
+                place: before.place,
+                count: before.count,
+            }),
+            defence: Arc::clone(&self.defence[before.fielding().index()]),
+            continues: false,
+            ends_half: before.outs + 1 >= OUTS,
+            nullified: false,
+            pitches_missed: false,
+        });
+        self.situation.outs += 1;
+        self.end_turn(before);
+        self.after_play(before.runners().count() as u8);
+        Ok(Some(play))
+    }
+
+    /// OBR 6.03(b), 9.03(d): before the turn is over the proper batter takes the count; after it and before the next
+    /// pitch the proper batter is out and what the improper one did is undone.
+    pub(super) fn out_of_turn_appeal(&mut self, id: EntryId) -> Applied {
+        if let Some((proper, place)) = self.turn.proper {
+            self.underway()?;
+            self.situation.batter = Some(proper);
+            self.situation.place = place;
+            self.turn.batters = vec![(proper, 0)];
+            self.turn.proper = None;
+            return Ok(None);
+        }
+        let Some(finished) = self.finished_turn.take() else { return Err(Refusal::NothingToAppeal) };
+        let (proper, place) = finished.proper;
+        if let Some(play) = self.steps.get_mut(finished.step).and_then(|s| s.play.as_mut()) {
+            play.nullified = true;
+        }
+        self.halves.retain(|h| h.first_step <= finished.step);
+        if let Some(half) = self.halves.last_mut() {
+            half.left_on_base = None;
+        }
+        self.situation = finished.before;
+        self.situation.place = place;
+        self.situation.batter = Some(proper);
+        self.next_place[self.situation.batting().index()] = place;
+        self.turn = Turn::begin(Some(proper), self.situation.pitcher);
+        let out = Out::new(How::OutOfTurn, Base::First, self.catcher_putout());
+        let mut draft =
+            self.draft(id, None, Action { moves: vec![Move::out(Start::Batter, out)], misplays: Vec::new() });
+        draft.turn = Some(TurnKind::OutOfTurn);
+        self.play_out(draft)
+    }
+}
