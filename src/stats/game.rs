@@ -207,6 +207,7 @@ impl Moved {
 
 /// One recorded play: everything the rulings need to know of it.
 #[derive(Clone, Debug, PartialEq, Eq)]
+#[allow(clippy::struct_excessive_bools)] // each is a plain yes or no of the play
 pub struct Play {
     /// The entry that recorded it.
     pub entry: EntryId,

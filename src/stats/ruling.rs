@@ -34,6 +34,7 @@ pub struct Ruling<V> {
 
 /// All rulings on one play.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[allow(clippy::struct_excessive_bools)] // each is a plain yes or no of the play
 pub struct Judged {
     /// What the plate appearance that ended counts as.
     pub result: Option<Ruling<BatterResult>>,

@@ -117,7 +117,6 @@ fn effective(log: &[Entry]) -> Vec<((EntryId, usize), usize)> {
     for (i, entry) in log.iter().enumerate() {
         let find = |list: &[((EntryId, usize), usize)], id: EntryId| list.iter().position(|((e, _), _)| *e == id);
         match &entry.event {
-            Event::Retract { .. } | Event::Reinstate { .. } => {}
             Event::Replace { entry: target, .. } if counts(entry.id) => {
                 if let Some(at) = find(&list, *target) {
                     list[at].1 = i;
@@ -130,7 +129,8 @@ fn effective(log: &[Entry]) -> Vec<((EntryId, usize), usize)> {
                     hidden.push(((entry.id, i), i));
                 }
             }
-            Event::Replace { .. } | Event::Insert { .. } => {}
+            // Marks, and corrections that are struck out.
+            event if event.is_correction() => {}
             _ => list.push(((entry.id, i), i)),
         }
     }
