@@ -7,6 +7,7 @@ use crate::log::{Attempt, Cause, EntryId, Event, How, Judgment, MisplayKind, Sta
 use crate::ruling::{BatterResult, Because, Book, Credit, Judged, Theft};
 use crate::team::{Change, PlayerId, Role};
 
+pub mod compare;
 pub mod english;
 mod reasons;
 mod tell;

@@ -133,6 +133,25 @@ fn an_entry_that_no_longer_fits_is_told_with_its_reason() {
     assert_eq!(conflicts.len(), game.conflicts().count());
 }
 
+/// Striking out the home run of the fourth takes the run, the hit and the run batted in, and nothing else of hers.
+#[test]
+fn a_correction_shows_what_it_would_change() {
+    let game = harbor();
+    let entry = Account::of(&game)
+        .halves
+        .iter()
+        .flat_map(|h| &h.lines)
+        .find(|l| l.reasons.iter().any(|r| matches!(r.ruled, Ruled::Result { result: BatterResult::Hit(4), .. })))
+        .map(|l| l.entry)
+        .expect("somebody homered");
+    let after = game.preview(Event::Retract { entry }).expect("a play can be struck out");
+    let comparison = compare::compare(&game, &after);
+    let id = player(&game, "Delphine Abara");
+    let hits = comparison.numbers.iter().find(|(n, ..)| *n == Number::Batting(id, Batting::Hits));
+    assert!(hits.is_some_and(|(_, before, after)| before > after));
+    assert!(compare::compare(&game, &game).is_empty());
+}
+
 #[test]
 fn a_game_not_begun_has_nothing_to_tell() {
     assert_eq!(Account::of(&Game::new()), Account::default());

@@ -58,6 +58,8 @@ pub enum Pitching {
     Walks,
     /// Strikeouts.
     Strikeouts,
+    /// Pitches thrown. Each is a line of its own, so none is listed.
+    Pitches,
 }
 
 /// One play behind a number.
@@ -155,6 +157,7 @@ impl Pitching {
             Self::Strikeouts => faced.filter(|r| is_strikeout(*r)).map(|_| true),
             Self::Runs => run.map(|_| true),
             Self::EarnedRuns => run,
+            Self::Pitches => None,
         }
     }
 }

@@ -1,13 +1,137 @@
-//! The Book: line score, box score and its proof, the scoresheet, and why.
+//! The Book: line score, box score and its proof, the game in words, the scoresheet, and "why?" behind every number.
 
+use benchbook_stats::account::Account;
+use benchbook_stats::account::why::Number;
+use benchbook_stats::field::Side;
+use benchbook_stats::game::{Game, Phase};
+use benchbook_stats::lines::{BoxScore, LineScore};
+use benchbook_stats::log::EntryId;
+use benchbook_stats::team::PlayerId;
 use leptos::prelude::*;
 
 use crate::scoring::Scoring;
 
+mod board;
+mod conflicts;
+mod correction;
+mod drawer;
+mod line;
+mod plays;
+mod proof;
+mod tables;
+mod why;
+mod words;
+
+use board::Board;
+use conflicts::Conflicts;
+use correction::Correction;
+use plays::Plays;
+use tables::Boxes;
+use why::Why;
+
+/// What the Book reads from the game, derived once a change, and which of its pages lies open.
+#[derive(Clone, Copy)]
+pub(super) struct Reading {
+    scoring: Scoring,
+    line_score: Memo<LineScore>,
+    box_score: Memo<BoxScore>,
+    account: Memo<Account>,
+    /// The game is over.
+    over: Memo<bool>,
+    page: RwSignal<Page>,
+    /// The number asked about.
+    asked: RwSignal<Option<Number>>,
+    /// The entry that may be struck out.
+    striking: RwSignal<Option<EntryId>>,
+}
+
+/// The pages of the Book.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Page {
+    Box,
+    Plays,
+}
+
+impl Page {
+    const ALL: [Self; 2] = [Self::Box, Self::Plays];
+}
+
+impl Reading {
+    fn provide() -> Self {
+        let scoring = Scoring::get();
+        let game = scoring.game;
+        let reading = Self {
+            scoring,
+            line_score: Memo::new(move |_| game.with(Game::line_score)),
+            box_score: Memo::new(move |_| game.with(Game::box_score)),
+            account: Memo::new(move |_| game.with(Account::of)),
+            over: Memo::new(move |_| game.with(|game| matches!(game.situation().phase, Phase::Over(_)))),
+            page: RwSignal::new(Page::Box),
+            asked: RwSignal::new(None),
+            striking: RwSignal::new(None),
+        };
+        provide_context(reading);
+        reading
+    }
+
+    /// The open Book.
+    fn get() -> Self {
+        expect_context()
+    }
+
+    fn name(self, id: PlayerId) -> String {
+        self.scoring.game.with(|game| game.label(id))
+    }
+
+    fn team(self, side: Side) -> String {
+        self.scoring.game.with(|game| game.team_name(side).to_owned())
+    }
+
+    /// The sentence of a line of the account.
+    fn sentence(self, entry: EntryId) -> String {
+        self.account.with(|account| {
+            account.line(entry).map_or_else(String::new, |line| {
+                benchbook_stats::account::english::line(line, &|id| self.name(id))
+            })
+        })
+    }
+}
+
 /// The Book.
 #[component]
 pub fn Book() -> impl IntoView {
-    let scoring = Scoring::get();
-    let entries = Memo::new(move |_| scoring.game.with(|game| game.log().len()));
-    view! { <main class="book"><p>{entries} " entries"</p></main> }
+    let reading = Reading::provide();
+    view! {
+        <main class="book">
+            <h1 class="spoken">{words::BOOK}</h1>
+            <Board/>
+            <Conflicts/>
+            <Pages/>
+            {move || match reading.page.get() {
+                Page::Box => view! { <Boxes/> }.into_any(),
+                Page::Plays => view! { <Plays/> }.into_any(),
+            }}
+            <Why/>
+            <Correction/>
+        </main>
+    }
+}
+
+/// The tabs of the Book's pages.
+#[component]
+fn Pages() -> impl IntoView {
+    let reading = Reading::get();
+    let tab = move |page: Page| {
+        let chosen = move || reading.page.get() == page;
+        view! {
+            <button type="button" aria-pressed=move || chosen().to_string() on:click=move |_| reading.page.set(page)>
+                {words::page(page)}
+            </button>
+        }
+    };
+    view! {
+        <div class="pages" role="group" aria-label=words::PAGES>
+            {Page::ALL.map(tab)}
+        </div>
+    }
 }

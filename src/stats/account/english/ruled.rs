@@ -2,6 +2,8 @@
 
 use super::Names;
 use crate::account::Ruled;
+use crate::account::why::{Batting, Number, Pitching};
+use crate::field::Side;
 use crate::game::Thrown;
 use crate::log::Call;
 use crate::ruling::{BatterResult, Credit, Theft};
@@ -74,6 +76,49 @@ fn of_theft(theft: Theft) -> String {
         Theft::Caught { at, out: true } => format!("caught stealing {at}"),
         Theft::Caught { at, .. } => format!("caught stealing {at}, saved by an error"),
         Theft::PickedOff => "picked off, not caught stealing".into(),
+    }
+}
+
+/// A number of the box score as a heading: "Hits of Lena Brightwater".
+pub fn number(number: Number, names: Names, team: &dyn Fn(Side) -> String) -> String {
+    match number {
+        Number::Batting(who, what) => {
+            let what = match what {
+                Batting::AtBats => "At bats",
+                Batting::Runs => "Runs",
+                Batting::Hits => "Hits",
+                Batting::RunsBattedIn => "Runs batted in",
+                Batting::Walks => "Bases on balls",
+                Batting::Strikeouts => "Strikeouts",
+                Batting::StolenBases => "Stolen bases",
+            };
+            format!("{what}: {}", names(who))
+        }
+        Number::Pitching(who, what) => {
+            let what = match what {
+                Pitching::Hits => "Hits allowed",
+                Pitching::Runs => "Runs charged",
+                Pitching::EarnedRuns => "Earned runs",
+                Pitching::Walks => "Bases on balls given",
+                Pitching::Strikeouts => "Strikeouts pitched",
+                Pitching::Pitches => "Pitches",
+            };
+            format!("{what}: {}", names(who))
+        }
+        Number::Fielding(who, what) => {
+            let what = match what {
+                Credit::Putout => "Putouts",
+                Credit::Assist => "Assists",
+                Credit::Error => "Errors",
+                Credit::DoublePlay => "Double plays",
+                Credit::TriplePlay => "Triple plays",
+            };
+            format!("{what}: {}", names(who))
+        }
+        Number::HitsOf(side) => format!("Hits: {}", team(side)),
+        Number::RunsOf(side) => format!("Runs: {}", team(side)),
+        Number::ErrorsOf(side) => format!("Errors: {}", team(side)),
+        Number::EarnedAgainst(side) => format!("Earned runs against {}, as a team", team(side)),
     }
 }
 

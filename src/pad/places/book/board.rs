@@ -1,0 +1,89 @@
+//! The line score, as a scoreboard.
+
+use benchbook_stats::account::why::Number;
+use benchbook_stats::field::Side;
+use benchbook_stats::lines::SideScore;
+use leptos::prelude::*;
+
+use super::why::Asked;
+use super::{Reading, words};
+
+/// The scoreboard.
+#[component]
+pub fn Board() -> impl IntoView {
+    let reading = Reading::get();
+    let game = reading.scoring.game;
+    let state = Memo::new(move |_| game.with(|game| words::state(game.situation())));
+    let innings = Memo::new(move |_| {
+        let played = reading.line_score.with(|score| score.sides.iter().map(|s| s.innings.len()).max().unwrap_or(0));
+        played.max(game.with(|game| usize::from(game.code().innings)))
+    });
+    view! {
+        <section class="board" aria-label=words::LINE_SCORE>
+            <p class="state" role="status">{state}</p>
+            <div class="scroll" tabindex="0" role="region" aria-label=words::LINE_SCORE>
+                <table>
+                    <thead>
+                        <tr>
+                            <th scope="col" class="team"><span class="spoken">{words::TEAM}</span></th>
+                            {move || (1..=innings.get()).map(|i| view! { <th scope="col">{i}</th> }).collect_view()}
+                            <Sums/>
+                        </tr>
+                    </thead>
+                    <tbody>{Side::BOTH.map(|side| view! { <Row side=side innings=innings/> })}</tbody>
+                </table>
+            </div>
+        </section>
+    }
+}
+
+#[component]
+fn Sums() -> impl IntoView {
+    view! {
+        <th scope="col" class="sum r"><abbr title="Runs">"R"</abbr></th>
+        <th scope="col" class="sum h"><abbr title="Hits">"H"</abbr></th>
+        <th scope="col" class="sum e"><abbr title="Errors">"E"</abbr></th>
+    }
+}
+
+#[component]
+fn Row(
+    /// Whose.
+    side: Side,
+    /// Columns.
+    innings: Memo<usize>,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let score = Memo::new(move |_| reading.line_score.with(|score| score.side(side).clone()));
+    let now = Memo::new(move |_| {
+        reading.scoring.game.with(|game| {
+            let s = game.situation();
+            (s.phase == benchbook_stats::game::Phase::Underway && s.batting() == side).then_some(usize::from(s.inning))
+        })
+    });
+    view! {
+        <tr>
+            <th scope="row" class="team">{move || score.with(|s| s.team.clone())}</th>
+            {move || {
+                (1..=innings.get())
+                    .map(|inning| {
+                        let text = score.with(|s| cell(s, inning));
+                        view! { <td class:now=now.get() == Some(inning)>{text}</td> }
+                    })
+                    .collect_view()
+            }}
+            <td class="sum r"><Asked number=Number::RunsOf(side) value=Signal::derive(move || score.with(|s| s.runs.into()))/></td>
+            <td class="sum h"><Asked number=Number::HitsOf(side) value=Signal::derive(move || score.with(|s| s.hits))/></td>
+            <td class="sum e"><Asked number=Number::ErrorsOf(side) value=Signal::derive(move || score.with(|s| s.errors))/></td>
+        </tr>
+    }
+}
+
+/// Runs of an inning; "x" where the side did not need to bat.
+fn cell(score: &SideScore, inning: usize) -> String {
+    match score.innings.get(inning - 1) {
+        Some(Some(runs)) => runs.to_string(),
+        Some(None) => "x".into(),
+        None => String::new(),
+    }
+}

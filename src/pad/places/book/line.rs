@@ -1,0 +1,129 @@
+//! One line of the play-by-play, which opens to its rulings, its pitches and its correction.
+
+use benchbook_stats::account::why::tally;
+use benchbook_stats::account::{Account, Line, Reason, english};
+use benchbook_stats::game::{Game, Thrown};
+use benchbook_stats::log::{EntryId, Event};
+use leptos::prelude::*;
+
+use super::{Reading, words};
+
+/// One line.
+#[component]
+pub fn LineOf(
+    /// Its entry.
+    entry: EntryId,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let line = Memo::new(move |_| reading.account.with(|account| account.line(entry).cloned()));
+    let open = RwSignal::new(false);
+    let text = move || reading.sentence(entry);
+    let runs = move || line.with(|l| l.as_ref().map_or(0, |l| l.runs));
+    let score = move || line.with(|l| l.as_ref().map(|l| format!("{}–{}", l.score[0], l.score[1])));
+    let outs = move || line.with(|l| l.as_ref().and_then(out_words));
+    let misfit = move || line.with(|l| l.as_ref().and_then(|l| l.conflict).map(|c| c.to_string()));
+    view! {
+        <li class="line" class:scored=move || { runs() > 0 } class:misfit=move || misfit().is_some()>
+            <button type="button" class="told" aria-expanded=move || open.get().to_string() on:click=move |_| open.update(|o| *o = !*o)>
+                <span class="words">{text}{move || misfit().map(|why| format!(" {why}"))}</span>
+                <span class="outs">{outs}</span>
+                <Show when=move || { runs() > 0 }><span class="score">{score}</span></Show>
+            </button>
+            <Show when=move || open.get()>{move || line.get().map(|line| view! { <Details line=line/> })}</Show>
+        </li>
+    }
+}
+
+fn out_words(line: &Line) -> Option<String> {
+    (line.outs_made > 0).then(|| words::outs(line.outs))
+}
+
+#[component]
+fn Details(
+    /// Of which line.
+    line: Line,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let entry = line.entry;
+    let Line { reasons, pitches, pitches_missed, .. } = line;
+    let has_reasons = !reasons.is_empty();
+    view! {
+        <div class="details">
+            {has_reasons.then(|| view! { <h4>{words::RULINGS}</h4> })}
+            <dl class="rulings">{reasons.into_iter().map(|r| view! { <Ruling reason=r/> }).collect_view()}</dl>
+            <Pitches pitches=pitches missed=pitches_missed/>
+            <button type="button" on:click=move |_| reading.striking.set(Some(entry))>{words::STRIKE_OUT}</button>
+        </div>
+    }
+}
+
+#[component]
+fn Ruling(
+    /// The ruling and its reason.
+    reason: Reason,
+) -> impl IntoView {
+    let reading = Reading::get();
+    view! {
+        <dt>{english::heading(&reason.ruled, &|id| reading.name(id))}</dt>
+        <dd>
+            {reason.because.map(|because| because.to_string())} " "
+            <span class="rule">{words::rule(reason.rule)}</span>
+        </dd>
+    }
+}
+
+#[component]
+fn Pitches(
+    /// The pitches of the turn.
+    pitches: Vec<(EntryId, Thrown)>,
+    /// Some were not seen.
+    missed: bool,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let (balls, strikes) = tally(&pitches);
+    let names = pitches.iter().map(|(_, thrown)| english::pitch(*thrown)).collect::<Vec<_>>().join(", ");
+    let count = format!("{} ({balls}–{strikes}): ", balls + strikes);
+    let single = move |(entry, thrown): (EntryId, Thrown)| {
+        view! {
+            <button type="button" on:click=move |_| reading.striking.set(Some(entry))>{english::pitch(thrown)}</button>
+        }
+    };
+    (!pitches.is_empty()).then(|| {
+        view! {
+            <h4>{words::PITCHES}</h4>
+            <p>{count}{names}"."{missed.then_some(" ")}{missed.then_some(words::PITCHES_MISSED)}</p>
+            <details>
+                <summary>{words::STRIKE_OUT_PITCH}</summary>
+                <p class="tools">{pitches.into_iter().map(single).collect_view()}</p>
+            </details>
+        }
+    })
+}
+
+/// Entries struck out, latest first, each as it would be told: a pitch by its name, a play by its sentence.
+pub fn struck_out(game: &Game) -> Vec<(EntryId, String)> {
+    let mut struck: Vec<EntryId> = Vec::new();
+    for entry in game.log() {
+        match &entry.event {
+            Event::Retract { entry } => struck.push(*entry),
+            Event::Reinstate { entry } => struck.retain(|id| id != entry),
+            _ => {}
+        }
+    }
+    struck.reverse();
+    struck.into_iter().map(|id| (id, told_if_it_counted(game, id))).collect()
+}
+
+fn told_if_it_counted(game: &Game, entry: EntryId) -> String {
+    let Ok(restored) = game.preview(Event::Reinstate { entry }) else { return String::new() };
+    let account = Account::of(&restored);
+    let pitch = account
+        .halves
+        .iter()
+        .flat_map(|h| &h.lines)
+        .flat_map(|l| &l.pitches)
+        .find(|(id, _)| *id == entry)
+        .map(|(_, thrown)| english::pitch(*thrown).to_owned());
+    let line = account.line(entry).filter(|line| line.entry == entry);
+    line.map(|line| english::line(line, &|id| restored.label(id))).or(pitch).unwrap_or_else(|| format!("Entry {}", entry.0))
+}

@@ -1,0 +1,130 @@
+//! The game in plain words: newest first while it goes on, from the first pitch on when it is over.
+
+use benchbook_stats::account::HalfAccount;
+use benchbook_stats::log::EntryId;
+use leptos::prelude::*;
+
+use super::line::LineOf;
+use super::{Reading, words};
+
+/// The play-by-play.
+#[component]
+pub fn Plays() -> impl IntoView {
+    let reading = Reading::get();
+    let game = reading.scoring.game;
+    let oldest_first = RwSignal::new(reading.over.get_untracked());
+    let halves = Memo::new(move |_| {
+        let count = reading.account.with(|account| account.halves.len());
+        let mut halves: Vec<usize> = (0..count).collect();
+        if !oldest_first.get() {
+            halves.reverse();
+        }
+        halves
+    });
+    let can_undo = Memo::new(move |_| game.with(|game| game.undo().is_some()));
+    let can_redo = Memo::new(move |_| game.with(|game| game.redo().is_some()));
+    let order = move || if oldest_first.get() { words::NEWEST_FIRST } else { words::OLDEST_FIRST };
+    view! {
+        <section class="plays">
+            <p class="tools">
+                <button type="button" disabled=move || !can_undo.get() on:click=move |_| { reading.scoring.undo(); }>
+                    {words::UNDO}
+                </button>
+                <Show when=move || can_redo.get()>
+                    <button type="button" on:click=move |_| { reading.scoring.redo(); }>{words::REDO}</button>
+                </Show>
+                <button type="button" class="quiet" on:click=move |_| oldest_first.update(|o| *o = !*o)>{order}</button>
+            </p>
+            <Refused/>
+            <Show
+                when=move || halves.with(|h| !h.is_empty())
+                fallback=|| view! { <p class="soft">{words::NOTHING_YET}</p> }
+            >
+                <For each=move || halves.get() key=|index| *index let:index>
+                    <Half index=index oldest_first=oldest_first/>
+                </For>
+            </Show>
+            <Struck/>
+        </section>
+    }
+}
+
+/// Why the last correction was refused.
+#[component]
+fn Refused() -> impl IntoView {
+    let refusal = Reading::get().scoring.refusal;
+    view! {
+        <div role="status">
+            {move || refusal.get().map(|words| view! { <p class="notice refusal">{words}</p> })}
+        </div>
+    }
+}
+
+#[component]
+fn Half(
+    /// Its place in the account.
+    index: usize,
+    /// The order of its lines.
+    oldest_first: RwSignal<bool>,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let half = Memo::new(move |_| reading.account.with(|account| account.halves.get(index).cloned()));
+    let entries = Memo::new(move |_| {
+        let mut entries: Vec<EntryId> =
+            half.with(|half| half.iter().flat_map(|h| &h.lines).map(|line| line.entry).collect());
+        if !oldest_first.get() {
+            entries.reverse();
+        }
+        entries
+    });
+    let title = move || half.with(|h| h.as_ref().map(|h| words::half(h.inning, h.half)));
+    let team = move || half.with(|h| h.as_ref().map(|h| reading.team(h.half.batting())));
+    let sums = move || half.with(|h| h.as_ref().map(sums_of));
+    view! {
+        <section class="half">
+            <h3>{title}<span class="at-bat">{team}</span><span class="sums">{sums}</span></h3>
+            <ol>
+                <For each=move || entries.get() key=|entry| *entry let:entry>
+                    <LineOf entry=entry/>
+                </For>
+            </ol>
+        </section>
+    }
+}
+
+fn sums_of(half: &HalfAccount) -> String {
+    words::sums(half.runs, half.hits, half.errors, half.left_on_base)
+}
+
+/// Entries struck out, each of which can be put back.
+#[component]
+fn Struck() -> impl IntoView {
+    let reading = Reading::get();
+    let struck = Memo::new(move |_| reading.scoring.game.with(super::line::struck_out));
+    let put_back = move |entry: EntryId| {
+        reading.scoring.tap(benchbook_stats::log::Event::Reinstate { entry });
+    };
+    view! {
+        <Show when=move || struck.with(|s| !s.is_empty())>
+            <details class="struck-list">
+                <summary>{words::STRUCK_OUT}" ("{move || struck.with(Vec::len)}")"</summary>
+                <ul>
+                    {move || {
+                        struck
+                            .get()
+                            .into_iter()
+                            .map(|(entry, what)| {
+                                view! {
+                                    <li>
+                                        <span class="struck">{what}</span>
+                                        <button type="button" on:click=move |_| put_back(entry)>{words::PUT_BACK}</button>
+                                    </li>
+                                }
+                            })
+                            .collect_view()
+                    }}
+                </ul>
+            </details>
+        </Show>
+    }
+}

@@ -1,0 +1,198 @@
+//! The box score: both sides' batters, pitchers and fielders.
+
+use benchbook_stats::account::why::{Batting, Number, Pitching};
+use benchbook_stats::field::Side;
+use benchbook_stats::lines::{BattingLine, FieldingLine, PitchingLine, SideBox};
+use benchbook_stats::ruling::Credit;
+use leptos::prelude::*;
+
+use super::proof::Proof;
+use super::why::Asked;
+use super::{Reading, words};
+
+mod notes;
+
+use notes::notes;
+
+/// Both sides.
+#[component]
+pub fn Boxes() -> impl IntoView {
+    view! { <div class="boxes">{Side::BOTH.map(|side| view! { <SideTables side=side/> })}</div> }
+}
+
+#[component]
+fn SideTables(
+    /// Whose.
+    side: Side,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let lines = Memo::new(move |_| reading.box_score.with(|score| score.side(side).clone()));
+    view! {
+        <section class="side">
+            <h2>{move || lines.with(|l| l.team.clone())}</h2>
+            {move || lines.with(|l| batters(l))}
+            <ul class="notes">{move || lines.with(notes)}</ul>
+            {move || lines.with(|l| pitchers(side, l))}
+            {move || lines.with(|l| fielders(side, l))}
+            <Proof side=side/>
+        </section>
+    }
+}
+
+/// A table that scrolls within itself, its first column staying in sight.
+#[component]
+fn Table(
+    /// What it shows.
+    title: &'static str,
+    /// Headings: what is printed, and what it means.
+    columns: &'static [(&'static str, &'static str)],
+    /// Rows.
+    children: Children,
+) -> impl IntoView {
+    let heading =
+        |(short, long): &(&'static str, &'static str)| view! { <th scope="col"><abbr title=*long>{*short}</abbr></th> };
+    view! {
+        <div class="scroll" tabindex="0" role="region" aria-label=title>
+            <table class="lines">
+                <thead>
+                    <tr>
+                        <th scope="col">{title}</th>
+                        {columns.iter().map(heading).collect_view()}
+                    </tr>
+                </thead>
+                <tbody>{children()}</tbody>
+            </table>
+        </div>
+    }
+}
+
+/// A cell: a number that answers "why?", unless it is 0.
+fn cell(number: Option<Number>, value: u32) -> AnyView {
+    match number.filter(|_| value > 0) {
+        Some(number) => view! { <td><Asked number=number value=value/></td> }.into_any(),
+        None => view! { <td>{value}</td> }.into_any(),
+    }
+}
+
+fn batters(lines: &SideBox) -> impl IntoView + use<> {
+    const COLUMNS: &[(&str, &str)] = &[
+        ("AB", "At bats"),
+        ("R", "Runs"),
+        ("H", "Hits"),
+        ("RBI", "Runs batted in"),
+        ("BB", "Bases on balls"),
+        ("K", "Strikeouts"),
+        ("LOB", "Left on base: customary, not in the rules"),
+    ];
+    let mut last_place = None;
+    let rows: Vec<_> = lines
+        .batting
+        .iter()
+        .filter(|l| l.place.is_some() || l.plate_appearances > 0)
+        .map(|line| {
+            let follows = line.place.is_some() && line.place == last_place;
+            last_place = line.place;
+            batter(line, follows)
+        })
+        .collect();
+    let total = batter(&lines.batting_total, false);
+    view! { <Table title=words::BATTING columns=COLUMNS>{rows}{total}</Table> }
+}
+
+fn batter(line: &BattingLine, follows: bool) -> impl IntoView + use<> {
+    let number = |what| line.player.map(|id| Number::Batting(id, what));
+    let name = if line.player.is_some() { line.name.clone() } else { words::TOTALS.to_owned() };
+    view! {
+        <tr class:total=line.player.is_none()>
+            <th scope="row" class:follows=follows>
+                <span class="who">{name}</span>
+                " "
+                <span class="posts">{line.posts.clone()}</span>
+            </th>
+            {cell(number(Batting::AtBats), line.at_bats)}
+            {cell(number(Batting::Runs), line.runs)}
+            {cell(number(Batting::Hits), line.hits)}
+            {cell(number(Batting::RunsBattedIn), line.runs_batted_in)}
+            {cell(number(Batting::Walks), line.walks)}
+            {cell(number(Batting::Strikeouts), line.strikeouts)}
+            <td>{line.left_on_base}</td>
+        </tr>
+    }
+}
+
+fn pitchers(side: Side, lines: &SideBox) -> impl IntoView + use<> {
+    const COLUMNS: &[(&str, &str)] = &[
+        ("IP", "Innings pitched"),
+        ("H", "Hits"),
+        ("R", "Runs"),
+        ("ER", "Earned runs"),
+        ("BB", "Bases on balls"),
+        ("K", "Strikeouts"),
+        ("BF", "Batters faced"),
+        ("P", "Pitches"),
+        ("S", "Strikes, balls in play among them"),
+    ];
+    let sum: u32 = lines.pitching.iter().map(|l| l.earned_runs).sum();
+    let rows: Vec<_> = lines.pitching.iter().map(|line| pitcher(side, line)).collect();
+    let total = pitcher(side, &lines.pitching_total);
+    let differs = sum != lines.pitching_total.earned_runs;
+    let missed = lines.pitching_total.pitches_incomplete;
+    view! {
+        <Table title=words::PITCHING columns=COLUMNS>{rows}{total}</Table>
+        {differs.then(|| view! { <p class="small soft">{words::TEAM_EARNED}</p> })}
+        {missed.then(|| view! { <p class="small soft">"+ "{words::PITCHES_MISSED}</p> })}
+    }
+}
+
+fn pitcher(side: Side, line: &PitchingLine) -> impl IntoView + use<> {
+    let number = |what| line.player.map(|id| Number::Pitching(id, what));
+    let earned = number(Pitching::EarnedRuns).or(Some(Number::EarnedAgainst(side)));
+    let name = if line.player.is_some() { line.name.clone() } else { words::TOTALS.to_owned() };
+    let more = if line.pitches_incomplete { "+" } else { "" };
+    view! {
+        <tr class:total=line.player.is_none()>
+            <th scope="row">
+                <span class="who">{name}</span>
+                {line.decision.clone().map(|d| format!(" ({d})"))}
+            </th>
+            <td>{line.outs.to_string()}</td>
+            {cell(number(Pitching::Hits), line.hits)}
+            {cell(number(Pitching::Runs), line.runs)}
+            {cell(earned, line.earned_runs)}
+            {cell(number(Pitching::Walks), line.walks)}
+            {cell(number(Pitching::Strikeouts), line.strikeouts)}
+            <td>{line.batters_faced}</td>
+            <td>{line.pitches}{more}</td>
+            <td>{line.strikes}</td>
+        </tr>
+    }
+}
+
+fn fielders(side: Side, lines: &SideBox) -> impl IntoView + use<> {
+    const COLUMNS: &[(&str, &str)] = &[
+        ("PO", "Putouts"),
+        ("A", "Assists"),
+        ("E", "Errors"),
+        ("DP", "Double plays taken part in"),
+        ("PB", "Passed balls"),
+    ];
+    let _ = side;
+    let rows: Vec<_> = lines.fielding.iter().map(fielder).collect();
+    let total = fielder(&lines.fielding_total);
+    view! { <Table title=words::FIELDING columns=COLUMNS>{rows}{total}</Table> }
+}
+
+fn fielder(line: &FieldingLine) -> impl IntoView + use<> {
+    let number = |what| line.player.map(|id| Number::Fielding(id, what));
+    let name = if line.player.is_some() { line.name.clone() } else { words::TOTALS.to_owned() };
+    view! {
+        <tr class:total=line.player.is_none()>
+            <th scope="row"><span class="who">{name}</span>" "<span class="posts">{line.posts.clone()}</span></th>
+            {cell(number(Credit::Putout), line.putouts)}
+            {cell(number(Credit::Assist), line.assists)}
+            {cell(number(Credit::Error), line.errors)}
+            {cell(number(Credit::DoublePlay), line.double_plays)}
+            <td>{line.passed_balls}</td>
+        </tr>
+    }
+}

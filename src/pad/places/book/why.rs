@@ -1,0 +1,90 @@
+//! "Why?": a number opened to the plays and rules behind it.
+
+use benchbook_stats::account::english;
+use benchbook_stats::account::why::{Evidence, Number, why};
+use leptos::prelude::*;
+
+use super::drawer::Drawer;
+use super::{Page, Reading, words};
+
+/// A number that answers "why?" when it is touched.
+#[component]
+pub fn Asked(
+    /// Which.
+    number: Number,
+    /// Its value.
+    #[prop(into)]
+    value: Signal<u32>,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let label = move || {
+        let what = english::number(number, &|id| reading.name(id), &|side| reading.team(side));
+        format!("{}, {what}. {}", value.get(), words::WHY)
+    };
+    view! {
+        <button type="button" class="asked" aria-label=label on:click=move |_| reading.asked.set(Some(number))>
+            {value}
+        </button>
+    }
+}
+
+/// The drawer with the answer.
+#[component]
+pub fn Why() -> impl IntoView {
+    let reading = Reading::get();
+    let close = Callback::new(move |()| reading.asked.set(None));
+    move || {
+        reading.asked.get().map(|number| {
+            let title = english::number(number, &|id| reading.name(id), &|side| reading.team(side));
+            view! { <Drawer title=title close=close><Answer number=number/></Drawer> }
+        })
+    }
+}
+
+#[component]
+fn Answer(
+    /// To what.
+    number: Number,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let evidence = Memo::new(move |_| {
+        reading.account.with(|account| reading.scoring.game.with(|game| why(game, account, number)))
+    });
+    view! {
+        <Show
+            when=move || evidence.with(|e| !e.is_empty())
+            fallback=|| view! { <p>{words::NO_EVIDENCE}</p> }
+        >
+            <ol class="evidence">
+                {move || evidence.get().into_iter().map(|e| view! { <Play evidence=e/> }).collect_view()}
+            </ol>
+        </Show>
+    }
+}
+
+#[component]
+fn Play(
+    /// What stands behind the number.
+    evidence: Evidence,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let Evidence { entry, reason, counts } = evidence;
+    let heading = english::heading(&reason.ruled, &|id| reading.name(id));
+    let place = reading.account.with_untracked(|account| {
+        let half = account.halves.iter().find(|h| h.lines.iter().any(|l| l.entry == entry));
+        half.map(|h| words::half(h.inning, h.half))
+    });
+    let because = reason.because.map_or_else(|| words::BY_RULE.to_owned(), |because| because.to_string());
+    let show = move |_| {
+        reading.asked.set(None);
+        reading.page.set(Page::Plays);
+    };
+    view! {
+        <li class:against=!counts>
+            <p class="soft small">{place}</p>
+            <p><button type="button" class="quiet" on:click=show>{reading.sentence(entry)}</button></p>
+            <p><b>{heading}</b>" — "{if counts { words::COUNTS } else { words::DOES_NOT_COUNT }}</p>
+            <p>{because}" "<span class="rule">{words::rule(reason.rule)}</span></p>
+        </li>
+    }
+}

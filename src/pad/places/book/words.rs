@@ -1,0 +1,145 @@
+//! The words of the Book.
+
+use benchbook_stats::field::{Half, Side};
+use benchbook_stats::game::{Ending, Phase, Situation};
+
+use super::Page;
+
+pub const BOOK: &str = "The Book";
+pub const PAGES: &str = "Pages of the Book";
+pub const LINE_SCORE: &str = "Line score";
+pub const TEAM: &str = "Team";
+pub const NOTHING_YET: &str = "Nothing has happened yet. What is scored at the Plate is told here.";
+pub const BATTING: &str = "At bat";
+pub const PITCHING: &str = "Pitching";
+pub const FIELDING: &str = "In the field";
+pub const TOTALS: &str = "Totals";
+pub const TEAM_EARNED: &str = "Earned runs of the team can be fewer than its pitchers' sum (OBR 9.16(i)).";
+pub const PITCHES_MISSED: &str = "At least this many: some pitches were not seen.";
+pub const PROOF: &str = "Proof of the box score";
+pub const PROOF_RULE: &str = "OBR 9.03(c)";
+pub const WHY: &str = "Why?";
+pub const CLOSE: &str = "Close";
+pub const NO_EVIDENCE: &str = "No play stands behind this number.";
+pub const COUNTS: &str = "counts";
+pub const DOES_NOT_COUNT: &str = "does not count";
+pub const BY_RULE: &str = "By rule, from what happened.";
+pub const PITCHES: &str = "Pitches";
+pub const RULINGS: &str = "Why it is scored so";
+pub const STRIKE_OUT: &str = "Strike this out…";
+pub const STRIKE_OUT_PITCH: &str = "Strike out one pitch…";
+pub const AGREE: &str = "Strike it out";
+pub const LEAVE: &str = "Leave it as it is";
+pub const PREVIEW: &str = "What would change";
+pub const NO_CHANGE: &str = "No number would change.";
+pub const STAYS_IN_LOG: &str = "It stays in the log, struck out, and can be put back.";
+pub const UNDO: &str = "Undo last entry";
+pub const REDO: &str = "Put it back";
+pub const CONFLICTS: &str = "To settle: these entries no longer fit";
+pub const CONFLICTS_HINT: &str =
+    "After a correction earlier in the game they count for nothing. Strike each one out, or undo the correction.";
+pub const NO_LONGER_FITS: &str = "No longer fits.";
+pub const NEWEST_FIRST: &str = "Newest first";
+pub const OLDEST_FIRST: &str = "From the first pitch on";
+pub const STRUCK_OUT: &str = "Struck out";
+pub const PUT_BACK: &str = "Put back";
+
+pub const fn page(page: Page) -> &'static str {
+    match page {
+        Page::Box => "Box score",
+        Page::Plays => "Play by play",
+    }
+}
+
+/// "1st", "2nd" … "11th".
+pub fn ordinal(n: u8) -> String {
+    let ending = match (n % 10, n % 100) {
+        (1, rest) if rest != 11 => "st",
+        (2, rest) if rest != 12 => "nd",
+        (3, rest) if rest != 13 => "rd",
+        _ => "th",
+    };
+    format!("{n}{ending}")
+}
+
+/// "Top of the 7th".
+pub fn half(inning: u8, half: Half) -> String {
+    let half = match half {
+        Half::Top => "Top",
+        Half::Bottom => "Bottom",
+    };
+    format!("{half} of the {}", ordinal(inning))
+}
+
+/// Where the game stands, on the scoreboard.
+pub fn state(s: &Situation) -> String {
+    match s.phase {
+        Phase::Before => "Before the first pitch".into(),
+        Phase::Underway => format!("{} · {}", half(s.inning, s.half), outs(s.outs)),
+        Phase::Delayed => "Delayed".into(),
+        Phase::Suspended => "Suspended".into(),
+        Phase::Over(Ending::Played) => "Final".into(),
+        Phase::Over(Ending::Mercy) => "Final, by the lead".into(),
+        Phase::Over(Ending::Declared) => "Ended early".into(),
+        Phase::Over(Ending::Called) => "Called".into(),
+        Phase::Over(Ending::Forfeited(Side::Visitors)) => "Forfeited to the visitors".into(),
+        Phase::Over(Ending::Forfeited(Side::Home)) => "Forfeited to the home side".into(),
+    }
+}
+
+pub fn outs(outs: u8) -> String {
+    match outs {
+        1 => "1 out".into(),
+        n => format!("{n} outs"),
+    }
+}
+
+/// The sums of a half-inning: "2 R, 3 H, 1 E, 2 left".
+pub fn sums(runs: u16, hits: u16, errors: u16, left: Option<u8>) -> String {
+    let left = left.map_or_else(String::new, |left| format!(" · {left} LOB"));
+    format!("{runs} R · {hits} H · {errors} E{left}")
+}
+
+pub fn rule(rule: &str) -> String {
+    format!("OBR {rule}")
+}
+
+pub fn balances(came_up: u32) -> String {
+    format!("It balances: {came_up} came up, {came_up} are accounted for.")
+}
+
+pub fn does_not_balance(came_up: u32, accounted: u32) -> String {
+    let off = came_up.abs_diff(accounted);
+    let batters = if off == 1 { "1 batter".to_owned() } else { format!("{off} batters") };
+    if came_up > accounted {
+        format!("{came_up} came up, but only {accounted} are accounted for: {batters} missing on the right.")
+    } else {
+        format!("{accounted} are accounted for, but only {came_up} came up: {batters} missing on the left.")
+    }
+}
+
+/// A number that changes.
+pub fn from_to(before: u32, after: u32) -> String {
+    format!("{before} → {after}")
+}
+
+pub fn stands(s: &Situation) -> String {
+    let [visitors, home] = s.score;
+    match s.phase {
+        Phase::Underway => {
+            format!("The game would stand at {visitors}–{home}, {}, {}.", half(s.inning, s.half).to_lowercase(), outs(s.outs))
+        }
+        _ => format!("The game would stand at {visitors}–{home}: {}.", state(s).to_lowercase()),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn ordinals_are_english() {
+        let all: Vec<_> = [1, 2, 3, 4, 11, 12, 13, 21, 22].map(ordinal).into();
+        assert_eq!(all, ["1st", "2nd", "3rd", "4th", "11th", "12th", "13th", "21st", "22nd"]);
+    }
+}
