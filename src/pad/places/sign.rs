@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::carry::Parcel;
 use crate::place::{Place, Room};
 use crate::scoring::Scoring;
 
@@ -47,6 +48,12 @@ fn Kept() -> impl IntoView {
 #[component]
 fn Trouble() -> impl IntoView {
     let scoring = Scoring::get();
+    let take_home = move |_| {
+        let parcel = scoring.game.with_untracked(|game| Parcel::of_game(&scoring.id.get_value(), game));
+        if !parcel.download() {
+            scoring.refusal.set(Some("The browser did not take the file.".into()));
+        }
+    };
     let follows = Memo::new(move |_| !scoring.writes.get() && !scoring.trouble.get().overtaken);
     view! {
         <div role="status">
@@ -56,7 +63,10 @@ fn Trouble() -> impl IntoView {
                 </p>
             </Show>
             <Show when=move || scoring.trouble.with(|trouble| trouble.is_some())>
-                <p class="notice">{move || scoring.trouble.get().to_string()}</p>
+                <div class="notice">
+                    <p>{move || scoring.trouble.get().to_string()}</p>
+                    <button type="button" class="quiet" on:click=take_home>"Take the file home now"</button>
+                </div>
             </Show>
         </div>
     }

@@ -86,12 +86,12 @@ async fn bring(file: &File) -> Result<String, String> {
         }
         Meeting::IsBehind => {
             keep::put_back(&id);
-            Ok(format!("{title} is here already, with {} entries more than the file.", here.len() - log.len()))
+            Ok(format!("{title} is here already, with {} more than the file.", entries(here.len() - log.len())))
         }
         Meeting::GoesOn => {
-            let more = log.len() - here.len();
+            let more = entries(log.len() - here.len());
             keep::place_over(&id, &log).await.map_err(not_placed)?;
-            Ok(format!("{title} goes on with {more} entries from the file."))
+            Ok(format!("{title} goes on with {more} from the file."))
         }
         Meeting::PartWays => {
             let words = format!(
@@ -109,4 +109,8 @@ async fn place(id: &GameId, log: &[benchbook_stats::log::Entry], words: String) 
         Err(NotPlaced::NoRoom) => Err(not_placed(NotPlaced::NoRoom).to_owned()),
         Err(why) => Err(not_placed(why).to_owned()),
     }
+}
+
+fn entries(count: usize) -> String {
+    if count == 1 { "1 entry".to_owned() } else { format!("{count} entries") }
 }

@@ -43,13 +43,17 @@ fn chosen(house: House, thrown_away: bool) -> Option<Vec<Row>> {
 fn NoGames() -> impl IntoView {
     view! {
         <div class="no-games">
-            <svg viewBox="-100 -8 200 136" role="img" aria-label="A field with nobody on it">
+            <svg viewBox="-100 -14 200 140" role="img" aria-label="A field with nobody on it">
                 <path class="grass" d="M0 120 L-92 28 A130 130 0 0 1 92 28 Z"/>
-                <path class="clay" d="M0 120 L-46 74 A65 65 0 0 1 46 74 Z"/>
-                <path class="grass" d="M0 108 L-32 76 L0 44 L32 76 Z"/>
+                <path class="clay" d="M0 120 L-44 76 A46 46 0 0 1 44 76 Z"/>
+                <path class="grass" d="M0 112 L-24 88 L0 64 L24 88 Z"/>
                 <path class="chalk" d="M-92 28 L0 120 L92 28"/>
-                <circle class="clay" cx="0" cy="77" r="6"/>
-                <path class="bag" d="M30 76l4-4 4 4-4 4zM-4 42l4-4 4 4-4 4zM-38 76l4-4 4 4-4 4zM-3 114h6v3l-3 3-3-3zM-2 76h4v1.5h-4z"/>
+                <circle class="clay" cx="0" cy="89" r="5"/>
+                <path
+                    class="bag"
+                    d="M29 87.5l3.5-3.5 3.5 3.5-3.5 3.5zM-3.5 55l3.5-3.5 3.5 3.5-3.5 3.5z"
+                />
+                <path class="bag" d="M-36 87.5l3.5-3.5 3.5 3.5-3.5 3.5zM-3 115h6v3l-3 3-3-3zM-2 88.3h4v1.4h-4z"/>
             </svg>
             <p>"No game yet. Start one, or bring a game file from another device."</p>
         </div>

@@ -23,12 +23,18 @@ pub fn Start() -> impl IntoView {
     let home = RwSignal::new(String::new());
     let preset = RwSignal::new(0_usize);
     let chosen = Memo::new(move |_| presets().get(preset.get()).copied().unwrap_or(Preset::Youth6));
+    // Two taps at once start one game.
+    let starting = RwSignal::new(false);
     let begin = move |numbered_batters: bool| {
+        if starting.get_untracked() {
+            return;
+        }
+        starting.set(true);
         let teams = [visitors, home].map(|name| name.get_untracked().trim().to_owned());
         let preset = chosen.get_untracked();
         let now = js_sys::Date::new_0();
         let choice = Choice { teams, preset, date: today(&now), start: hour(&now), numbered_batters };
-        start(house, &choice);
+        start(house, starting, &choice);
     };
     view! {
         <section class="start" aria-labelledby="start-title">
@@ -87,12 +93,13 @@ fn Name(
     }
 }
 
-fn start(house: House, choice: &Choice) {
+fn start(house: House, starting: RwSignal<bool>, choice: &Choice) {
     let mut game = Game::new();
     for event in first_entries(choice) {
         let entry = entry(&game, event);
         if let Err(refusal) = game.record(entry) {
             house.refuse(refusal.to_string());
+            starting.set(false);
             return;
         }
     }

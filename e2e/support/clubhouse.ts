@@ -1,0 +1,79 @@
+/** What a scorer does in the Clubhouse, by touch. */
+import { expect, type Page } from '@playwright/test';
+
+/** Starts a game with numbered batters; ends at the Plate. Returns the game's name. */
+export async function startGame(page: Page, { visitors = '', home = '' } = {}): Promise<string> {
+  await page.getByLabel('Visitors (bat first)').fill(visitors);
+  await page.getByLabel('Home', { exact: true }).fill(home);
+  await page.getByRole('button', { name: /^Score now/ }).tap();
+  await expect(page.locator('.sign .kept')).toBeVisible();
+  return /#\/game\/([\w-]+)\/plate/.exec(page.url())?.[1] ?? '';
+}
+
+/** Goes back to the Clubhouse by its sign. */
+export async function toClubhouse(page: Page): Promise<void> {
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Clubhouse' }).tap();
+  await expect(page.locator('.clubhouse')).toBeVisible();
+}
+
+/** Picks files as the scorer's file chooser would hand them over. */
+export async function bring(page: Page, ...files: { name: string; text: string | Buffer }[]): Promise<void> {
+  await page.getByLabel('Pick a file').setInputFiles(
+    files.map(({ name, text }) => ({ name, mimeType: 'application/json', buffer: Buffer.from(text) })),
+  );
+}
+
+/** Takes a game home and gives back the file's name and text. */
+export async function takeHome(page: Page, title: string): Promise<{ name: string; text: string }> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: `Take home ${title}`, exact: true }).tap(),
+  ]);
+  const chunks: Buffer[] = [];
+  for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
+  return { name: download.suggestedFilename(), text: Buffer.concat(chunks).toString('utf8') };
+}
+
+/** The ids of the last entry recorded and of the last one confirmed by the journal, as the sign shows them. */
+export async function keeping(page: Page): Promise<{ recorded: number; kept: number }> {
+  return page.locator('.sign .kept').evaluate((mark: HTMLElement) => ({
+    recorded: Number(mark.dataset.recorded),
+    kept: Number(mark.dataset.kept),
+  }));
+}
+
+/** Waits until everything recorded is kept. */
+export async function allKept(page: Page): Promise<void> {
+  await expect
+    .poll(async () => {
+      const { recorded, kept } = await keeping(page);
+      return kept > 0 && kept === recorded;
+    })
+    .toBe(true);
+}
+
+/** Everything the journal has of a game, read as the browser stores it. */
+export async function journal(page: Page, game: string): Promise<string[]> {
+  return page.evaluate(
+    (name) =>
+      new Promise<string[]>((resolve, reject) => {
+        const opening = indexedDB.open('benchbook');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const range = IDBKeyRange.bound([name, 0], [name, Infinity]);
+          const reading = opening.result.transaction('entries').objectStore('entries').getAll(range);
+          reading.onsuccess = () => {
+            opening.result.close();
+            resolve(reading.result as string[]);
+          };
+          reading.onerror = () => reject(reading.error);
+        };
+      }),
+    game,
+  );
+}
+
+/** The working state of a game, as stored. */
+export function working(page: Page, game: string): Promise<string | null> {
+  return page.evaluate((name) => localStorage.getItem(`benchbook.game.${name}`), game);
+}
