@@ -217,6 +217,38 @@ fn lines_as_json_hold_the_numbers() {
     }
 }
 
+/// What another program reads from `benchbook lines --json`, against the numbers worked out on paper: line score, every
+/// pitcher, the side's earned runs, and the proof. `harbor_league.rs` compares the rest with the crate itself.
+#[test]
+fn lines_as_json_are_the_papers() {
+    let paper = include_str!("games/harbor-league.expected.json");
+    let paper: Value = serde_json::from_str(paper).expect("JSON");
+    let (_, out, _) =
+        told(&benchbook(&["lines", "--json"]).arg(games("harbor-league.benchbook.json")).output().expect("it starts"));
+    let lines: Value = serde_json::from_str(&out).expect("JSON");
+    for (i, side, other) in [(0, "visitors", "home"), (1, "home", "visitors")] {
+        let (score, expected) = (&lines["line_score"]["sides"][i], &paper["line_score"][side]);
+        for (ours, theirs) in
+            [("innings", "innings"), ("runs", "r"), ("hits", "h"), ("errors", "e"), ("left_on_base", "lob")]
+        {
+            assert_eq!(score[ours], expected[theirs], "{side} {ours}");
+        }
+        let pitchers = paper["pitching"][side]["pitchers"].as_array().expect("pitchers");
+        assert_eq!(lines["box_score"]["sides"][i]["pitching"].as_array().map(Vec::len), Some(pitchers.len()));
+        for (at, expected) in pitchers.iter().enumerate() {
+            for field in ["player", "name", "outs", "hits", "runs", "earned_runs", "walks", "strikeouts", "pitches"] {
+                let got = &lines["box_score"]["sides"][i]["pitching"][at][field];
+                assert_eq!(*got, expected[field], "{side} pitcher {at} {field}");
+            }
+        }
+        // On paper earned runs stand under the side that scored them.
+        let earned = &lines["box_score"]["sides"][i]["pitching_total"]["earned_runs"];
+        assert_eq!(*earned, paper["earned_runs"][other]["side_total"], "{side} earned runs");
+        assert_eq!(lines["proof"][i]["came_up"], paper["proof"][side]["left_side"]);
+        assert_eq!(lines["proof"][i]["accounted_for"], paper["proof"][side]["right_side"]);
+    }
+}
+
 #[test]
 fn lines_for_people_are_tables() {
     let (status, out, err) = fed(&["lines", "-"], SMALL);
