@@ -1,0 +1,179 @@
+//! What is still open, and what the scorer judges.
+
+use benchbook_stats::field::Base::{First, Home, Second, Third};
+use benchbook_stats::field::{Position, Side};
+use benchbook_stats::log::{Cause, Event, Judgment, Misplay, MisplayKind, Move, Reached, Start, Trajectory};
+use benchbook_stats::ruling::earned::{Earned, Reason, runs};
+use benchbook_stats::team::PlayerId;
+use benchbook_tests::scorer::{PETER, ROGER, Scorer, ball, by, then, to};
+
+use crate::{charged, last};
+
+/// Only a run that a later play can still make earned is open, and only while the half-inning goes on.
+#[test]
+fn provisional_until_the_half_is_over() {
+    let mut book = Scorer::nine();
+    book.walk().running(&[by(First, Second, Cause::PassedBall)]).single(&[to(Second, Home)]);
+    assert!(last(&book).provisional);
+    book.strikeout().strikeout();
+    assert!(last(&book).provisional);
+    book.strikeout();
+    assert!(!last(&book).provisional);
+    charged(&book, &[(PETER, 1, 0)], (1, 0));
+
+    // Reached on an error: nothing changes that.
+    let mut book = Scorer::nine();
+    book.error(Position::Shortstop, &[]).home_run();
+    assert!(runs(book.game()).iter().all(|c| !c.provisional));
+}
+
+/// Once three should be out, the reconstruction is closed though play goes on.
+#[test]
+fn not_provisional_after_the_third_out_that_should_have_been() {
+    let mut book = Scorer::nine();
+    book.strikeout()
+        .walk()
+        .running(&[by(First, Second, Cause::PassedBall)])
+        .single(&[to(Second, Home)])
+        .error(Position::Shortstop, &[to(First, Second)]);
+    assert!(last(&book).provisional);
+    book.error(Position::Shortstop, &[to(Second, Third), to(First, Second)]);
+    assert!(!last(&book).provisional);
+    book.home_run();
+    charged(&book, &[(PETER, 5, 0)], (5, 0));
+}
+
+/// 9.16(d) leaves it to the scorer whether the run would have scored.
+#[test]
+fn judged_earned_and_judged_unearned() {
+    let mut book = Scorer::nine();
+    book.walk().running(&[by(First, Second, Cause::PassedBall)]).single(&[to(Second, Home)]);
+    let (on, runner) = (book.last(), PlayerId(1));
+    charged(&book, &[(PETER, 1, 0)], (1, 0));
+    book.judge(Judgment::Earned { on, runner, yes: true });
+    charged(&book, &[(PETER, 1, 1)], (1, 1));
+    assert_eq!(last(&book).because, Reason::Judged { earned: true });
+    assert!(!last(&book).provisional);
+    book.judge(Judgment::Earned { on, runner, yes: false });
+    charged(&book, &[(PETER, 1, 0)], (1, 0));
+}
+
+/// A judgment about the run is no judgment about chances missed before the reliever came in (9.16(i)).
+#[test]
+fn judged_earned_against_the_reliever_only() {
+    let mut book = Scorer::nine();
+    book.strikeout().strikeout().error(Position::Shortstop, &[]).relieve(ROGER);
+    book.home_run();
+    let on = book.last();
+    book.judge(Judgment::Earned { on, runner: PlayerId(4), yes: true });
+    charged(&book, &[(PETER, 1, 0), (ROGER, 1, 1)], (2, 0));
+}
+
+/// 9.13: passed ball or wild pitch is a judgment, and the run follows it.
+#[test]
+fn a_passed_ball_judged_a_wild_pitch_and_back() {
+    let mut book = Scorer::nine();
+    book.triple(&[]).running(&[by(Third, Home, Cause::PassedBall)]);
+    let on = book.last();
+    charged(&book, &[(PETER, 1, 0)], (1, 0));
+    book.judge(Judgment::GotAway { on, wild: true });
+    charged(&book, &[(PETER, 1, 1)], (1, 1));
+    book.judge(Judgment::GotAway { on, wild: false });
+    charged(&book, &[(PETER, 1, 0)], (1, 0));
+}
+
+/// 9.05, 9.12: hit or error is a judgment, and so are the runs behind it.
+#[test]
+fn an_error_judged_a_hit_and_a_hit_judged_an_error() {
+    let mut book = Scorer::nine();
+    book.strikeout().strikeout().error(Position::Shortstop, &[]);
+    let on = book.last();
+    book.home_run();
+    charged(&book, &[(PETER, 2, 0)], (2, 0));
+    book.judge(Judgment::BatterReached { on, verdict: Reached::Hit(1) });
+    charged(&book, &[(PETER, 2, 2)], (2, 2));
+    book.judge(Judgment::BatterReached { on, verdict: Reached::Error(Position::Shortstop) });
+    charged(&book, &[(PETER, 2, 0)], (2, 0));
+
+    let mut book = Scorer::nine();
+    book.strikeout().strikeout().single(&[]);
+    let on = book.last();
+    book.home_run();
+    charged(&book, &[(PETER, 2, 2)], (2, 2));
+    book.judge(Judgment::BatterReached { on, verdict: Reached::Error(Position::Shortstop) });
+    charged(&book, &[(PETER, 2, 0)], (2, 0));
+}
+
+/// The same fact decides a run batted in and an earned run: would he have scored though the error was made (9.04(a)(3))?
+#[test]
+fn would_have_scored_on_the_hit_without_the_error() {
+    let fumble = Misplay::new(Position::CenterField, MisplayKind::Fielding);
+    let mut book = Scorer::nine();
+    book.single(&[]).in_play(
+        ball(Trajectory::Line, Position::CenterField),
+        &[then(to(First, Third), Home, Cause::Error(0))],
+        Move::safe(Start::Batter, Second, Cause::Play),
+        &[fumble],
+    );
+    let (on, runner) = (book.last(), PlayerId(1));
+    charged(&book, &[(PETER, 1, 0)], (1, 0));
+    book.judge(Judgment::WouldHaveScored { on, runner, yes: true });
+    charged(&book, &[(PETER, 1, 1)], (1, 1));
+    book.judge(Judgment::WouldHaveScored { on, runner, yes: false });
+    charged(&book, &[(PETER, 1, 0)], (1, 0));
+}
+
+/// 9.08(d): the dropped fly would not have been deep enough.
+#[test]
+fn would_not_have_scored_after_the_catch() {
+    let mut book = Scorer::nine();
+    let dropped = Misplay::new(Position::LeftField, MisplayKind::DroppedFly);
+    book.triple(&[]).reaches_on(dropped, &[to(Third, Home)]);
+    let on = book.last();
+    charged(&book, &[(PETER, 1, 1)], (1, 1));
+    book.judge(Judgment::WouldHaveScoredAfterCatch { on, yes: false });
+    charged(&book, &[(PETER, 1, 0)], (1, 0));
+}
+
+/// 9.03(d): what an improper batter did is undone by the appeal, an out of the proper one stands.
+#[test]
+fn a_play_undone_by_an_appeal_counts_for_nothing() {
+    let mut book = Scorer::nine();
+    book.strikeout().walk();
+    book.record(Event::BatterUp { player: PlayerId(4) }).error(Position::Shortstop, &[to(First, Third)]);
+    book.record(Event::OutOfTurnAppeal);
+    assert_eq!(book.game().situation().outs, 2);
+    // Daniel bats in his own turn; two outs, no chance missed.
+    book.home_run();
+    charged(&book, &[(PETER, 2, 2)], (2, 2));
+}
+
+/// A correction of the past settles the runs anew, and taking it back restores them.
+#[test]
+fn a_correction_and_its_correction() {
+    let mut book = Scorer::nine();
+    book.strikeout().strikeout().error(Position::Shortstop, &[]);
+    let error = book.last();
+    book.home_run();
+    let before = runs(book.game());
+    let single = book.game().log().iter().find(|e| e.id == error).map(|e| e.event.clone()).expect("the error");
+    let mut hit = Scorer::nine();
+    hit.single(&[]);
+    let as_hit = hit.game().log().last().map(|e| e.event.clone()).expect("a single");
+    book.record(Event::Replace { entry: error, event: Box::new(as_hit) });
+    charged(&book, &[(PETER, 2, 2)], (2, 2));
+    book.record(Event::Replace { entry: error, event: Box::new(single) });
+    assert_eq!(runs(book.game()), before);
+}
+
+/// Both sides have their own sums.
+#[test]
+fn both_sides() {
+    let mut book = Scorer::nine();
+    book.home_run().side_retired();
+    book.error(Position::Shortstop, &[]).home_run();
+    let charges = runs(book.game());
+    let visitors = Earned::of(&charges, Side::Visitors);
+    assert_eq!((visitors.runs, visitors.team, visitors.pitchers), (2, 1, 1));
+    charged(&book, &[(PETER, 1, 1)], (1, 1));
+}
