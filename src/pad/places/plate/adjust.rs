@@ -1,0 +1,293 @@
+//! Changing a proposal before it is recorded: whose end, where, how so.
+
+use benchbook_stats::field::Base;
+use benchbook_stats::log::{Action, Cause, How, MisplayKind, Move, Start};
+use leptos::prelude::*;
+
+use super::edit;
+use super::gesture::{Adjusting, Gesture};
+use super::hand::Hand;
+use super::words;
+
+/// The draft, and what can be changed in it.
+#[component]
+pub fn Adjust() -> impl IntoView {
+    let hand = Hand::get();
+    let draft = Memo::new(move |_| {
+        hand.gesture.with(|g| match g {
+            Gesture::Adjusting(draft) => Some(draft.clone()),
+            _ => None,
+        })
+    });
+    let sentence = move || {
+        let draft = draft.get()?;
+        Some(hand.game(|game| words::draft(game, &hand.before(game), &draft.event)))
+    };
+    let who = Memo::new(move |_| draft.get().and_then(|d| d.who));
+    let late = move || draft.get().and_then(|d| words::action(&d.event).map(edit::has_run_and_out)).unwrap_or(false);
+    view! {
+        <section class="tray adjusting" aria-label=words::ADJUST>
+            <div class="tray-head">
+                <button type="button" class="cancel" aria-label=words::BACK on:click=move |_| hand.undo()>
+                    <span aria-hidden="true">"‹"</span>
+                </button>
+                <p class="title sentence">{sentence}</p>
+                <button type="button" class="record main" on:click=move |_| hand.record_draft()>{words::RECORD}</button>
+            </div>
+            <div class="choices">
+                {move || match who.get() {
+                    Some(who) => view! { <Ends who=who draft=draft/> }.into_any(),
+                    None => view! { <Everyone draft=draft/> }.into_any(),
+                }}
+                <Show when=late>
+                    <button type="button" on:click=move |_| hand.change(|action, _, _| edit::outs_first(action))>
+                        {words::RUN_TOO_LATE}
+                    </button>
+                </Show>
+            </div>
+        </section>
+    }
+}
+
+/// Nobody picked yet: everybody who can be.
+#[component]
+fn Everyone(
+    /// The draft.
+    draft: Memo<Option<Adjusting>>,
+) -> impl IntoView {
+    let hand = Hand::get();
+    let everyone = move || {
+        let batted = draft.get().is_some_and(|d| edit::is_batted(&d.event) || !matches!(*d.from, Gesture::Runner { .. } | Gesture::Chase { .. }));
+        let s = hand.game(|game| hand.before(game));
+        [Start::Third, Start::Second, Start::First, Start::Batter]
+            .into_iter()
+            .filter(|who| if *who == Start::Batter { batted } else { s.at(*who).is_some() })
+            .map(|who| {
+                let name = title(hand, who);
+                view! { <button type="button" on:click=move |_| pick(hand, who)>{name}</button> }
+            })
+            .collect_view()
+    };
+    view! {
+        <p class="hint">{words::FINISHED_ADJUSTING}</p>
+        <div class="chips">{everyone}</div>
+    }
+}
+
+fn pick(hand: Hand, who: Start) {
+    hand.gesture.update(|g| {
+        if let Gesture::Adjusting(draft) = g {
+            draft.who = Some(who);
+        }
+    });
+}
+
+/// "Ruiz, on second".
+fn title(hand: Hand, who: Start) -> String {
+    let s = hand.game(|game| hand.before(game));
+    let player = match who.base() {
+        None => s.batter,
+        Some(base) => s.on(base).map(|r| r.player),
+    };
+    let label = player.map(|id| hand.game(|game| game.label(id))).unwrap_or_default();
+    let name = words::short(&label);
+    who.base().map_or_else(|| words::batter_title(name), |base| words::runner_title(name, base))
+}
+
+fn move_of(draft: &Adjusting, who: Start) -> Option<Move> {
+    words::action(&draft.event)?.moves.iter().find(|m| m.from == who).cloned()
+}
+
+/// Where one of them ends, and how so.
+#[component]
+fn Ends(
+    /// Who.
+    who: Start,
+    /// The draft.
+    draft: Memo<Option<Adjusting>>,
+) -> impl IntoView {
+    let hand = Hand::get();
+    let now = Memo::new(move |_| draft.get().and_then(|d| move_of(&d, who)));
+    let name = title(hand, who);
+    let bases = [Base::First, Base::Second, Base::Third, Base::Home];
+    let safe = bases.into_iter().filter(move |b| b.number() > who.number()).map(move |to| {
+        let pressed = move || now.get().is_some_and(|m| m.out.is_none() && m.reached() == Some(to)).to_string();
+        view! {
+            <button type="button" aria-pressed=pressed on:click=move |_| {
+                hand.change(|action, _, about| edit::safe(action, who, to, about.batted));
+            }>{words::safe_at(to)}</button>
+        }
+    });
+    let out = bases.into_iter().filter(move |b| b.number() >= who.number().max(1)).map(move |at| {
+        let pressed = move || now.get().and_then(|m| m.out).is_some_and(|out| out.at == at).to_string();
+        view! {
+            <button type="button" class="puts-out" aria-pressed=pressed on:click=move |_| {
+                hand.change(|action, s, about| edit::out(action, s, who, at, &about.chain, about.batted));
+            }>{words::out_at(at)}</button>
+        }
+    });
+    let stays = (who != Start::Batter).then(|| {
+        let pressed = move || now.get().is_none().to_string();
+        view! {
+            <button type="button" aria-pressed=pressed on:click=move |_| {
+                hand.change(|action, _, _| edit::stays(action, who));
+            }>{words::STAYS}</button>
+        }
+    });
+    view! {
+        <h3>{name}</h3>
+        <div class="chips">{stays}{safe.collect_view()}</div>
+        <div class="chips">{out.collect_view()}</div>
+        {move || {
+            let m = now.get()?;
+            Some(match m.out {
+                Some(_) => view! { <HowOut who=who draft=draft/> }.into_any(),
+                None => view! { <HowSo who=who draft=draft/> }.into_any(),
+            })
+        }}
+    }
+}
+
+/// Why the last bases were gained.
+#[component]
+fn HowSo(
+    /// Who gained them.
+    who: Start,
+    /// The draft.
+    draft: Memo<Option<Adjusting>>,
+) -> impl IntoView {
+    let hand = Hand::get();
+    let now = move || draft.get().and_then(|d| move_of(&d, who)).and_then(|m| m.legs.last().map(|leg| leg.cause));
+    let causes = move || {
+        let batted = draft.get().is_some_and(|d| edit::is_batted(&d.event));
+        let list: &[Cause] = if batted {
+            &[Cause::Play, Cause::Throw, Cause::Choice, Cause::Obstruction, Cause::Interference, Cause::Award]
+        } else {
+            &[Cause::Steal, Cause::WildPitch, Cause::PassedBall, Cause::Throw, Cause::Indifference, Cause::Balk,
+                Cause::Obstruction, Cause::Award]
+        };
+        list.iter().copied().map(|cause| {
+            let pressed = move || (now() == Some(cause)).to_string();
+            view! {
+                <button type="button" aria-pressed=pressed on:click=move |_| {
+                    hand.change(|action, _, _| edit::because(action, who, cause));
+                }>{words::cause(cause)}</button>
+            }
+        }).collect_view()
+    };
+    view! {
+        <h4>{words::BECAUSE}</h4>
+        <div class="chips">{causes}</div>
+        <Errors who=who draft=draft/>
+    }
+}
+
+/// The errors that may have helped: those of the fielders touched, or of any other.
+#[component]
+fn Errors(
+    /// Whom.
+    who: Start,
+    /// The draft.
+    draft: Memo<Option<Adjusting>>,
+) -> impl IntoView {
+    let hand = Hand::get();
+    let likely = move || {
+        let chain = draft.get().map(|d| d.chain).unwrap_or_default();
+        let mut list = Vec::new();
+        for (i, position) in chain.iter().enumerate() {
+            list.push((*position, if i == 0 { MisplayKind::Fielding } else { MisplayKind::Muff }));
+            if i + 1 < chain.len() || i == 0 {
+                list.push((*position, MisplayKind::Throwing));
+            }
+        }
+        list.dedup();
+        list.into_iter().map(move |(by, kind)| {
+            let pressed = move || {
+                let Some(draft) = draft.get() else { return false };
+                words::action(&draft.event).is_some_and(|a| is_error_of(a, who, by, kind))
+            };
+            view! {
+                <button type="button" aria-pressed=move || pressed().to_string() on:click=move |_| {
+                    hand.error_by(who, by, kind);
+                }>{words::misplay_by(kind, by)}</button>
+            }
+        }).collect_view()
+    };
+    let awaits = move |kind: MisplayKind| {
+        hand.gesture.update(|g| {
+            if let Gesture::Adjusting(draft) = g {
+                draft.awaits_error = Some(kind);
+            }
+        });
+    };
+    let waiting = move || draft.get().is_some_and(|d| d.awaits_error.is_some());
+    view! {
+        <div class="chips">
+            {likely}
+            <button type="button" aria-pressed=move || waiting().to_string() on:click=move |_| awaits(MisplayKind::Throwing)>
+                {words::ANOTHER_ERROR}
+            </button>
+        </div>
+        <Show when=waiting>
+            <p class="hint">{words::TOUCH_WHO_ERRED}</p>
+            <div class="chips">
+                {[MisplayKind::Throwing, MisplayKind::Fielding, MisplayKind::Muff, MisplayKind::Obstruction].map(|kind| {
+                    let pressed = move || draft.get().is_some_and(|d| d.awaits_error == Some(kind)).to_string();
+                    view! {
+                        <button type="button" aria-pressed=pressed on:click=move |_| awaits(kind)>
+                            {words::misplay(kind)}
+                        </button>
+                    }
+                })}
+            </div>
+        </Show>
+    }
+}
+
+fn is_error_of(action: &Action, who: Start, by: benchbook_stats::field::Position, kind: MisplayKind) -> bool {
+    let cause = action.moves.iter().find(|m| m.from == who).and_then(|m| m.legs.last()).map(|leg| leg.cause);
+    match cause {
+        Some(Cause::Error(i)) => action.misplays.get(usize::from(i)).is_some_and(|m| m.by == by && m.kind == kind),
+        _ => false,
+    }
+}
+
+/// How somebody was put out, and by whom.
+#[component]
+fn HowOut(
+    /// Who.
+    who: Start,
+    /// The draft.
+    draft: Memo<Option<Adjusting>>,
+) -> impl IntoView {
+    let hand = Hand::get();
+    let out = move || draft.get().and_then(|d| move_of(&d, who)).and_then(|m| m.out);
+    let by = move || {
+        let by = out().map(|out| words::chain(&out.by)).unwrap_or_default();
+        format!("{} {by} · {}", words::OUT_BY, words::TOUCH_FIELDERS)
+    };
+    let ways = [
+        How::Force,
+        How::Tag,
+        How::Fly,
+        How::Appeal,
+        How::Interference,
+        How::HitByBall,
+        How::Passing,
+        How::LeftPath,
+        How::OtherRule,
+    ];
+    view! {
+        <p class="hint">{by}</p>
+        <div class="chips">
+            {ways.map(|how| {
+                let pressed = move || out().is_some_and(|out| out.how == how).to_string();
+                view! {
+                    <button type="button" aria-pressed=pressed on:click=move |_| {
+                        hand.change(|action, _, _| edit::how(action, who, how));
+                    }>{words::how(how)}</button>
+                }
+            })}
+        </div>
+    }
+}

@@ -1,0 +1,128 @@
+//! The scoreboard: score, inning, outs, count, who bats, who is next, who pitches.
+
+use benchbook_stats::field::{Base, Side};
+use benchbook_stats::game::Game;
+use benchbook_stats::team::PlayerId;
+use leptos::prelude::*;
+
+use super::hand::Hand;
+use super::words;
+
+/// The board. Always in sight.
+#[component]
+pub fn Board() -> impl IntoView {
+    let hand = Hand::get();
+    let s = hand.situation;
+    view! {
+        <header class="board" aria-label="Scoreboard">
+            <div class="score">{Side::BOTH.map(|side| view! { <SideScore side=side/> })}</div>
+            <div class="inning">
+                <span aria-hidden="true">{move || words::inning(s.get().inning, s.get().half)}</span>
+                <span class="spoken">{move || words::inning_said(s.get().inning, s.get().half)}</span>
+            </div>
+            <div class="outs" data-outs=move || s.get().outs.to_string()>
+                <span class="says" aria-hidden="true">{words::OUTS}</span>
+                <span class="lamps" aria-hidden="true">
+                    <i data-lit=move || (s.get().outs > 0).to_string()></i>
+                    <i data-lit=move || (s.get().outs > 1).to_string()></i>
+                </span>
+                <span class="spoken">{move || words::outs(s.get().outs)}</span>
+            </div>
+            <div class="count" data-count=move || words::count(s.get().count)>
+                <span class="figure" aria-hidden="true">{move || words::count(s.get().count)}</span>
+                <span class="spoken">{move || words::count_said(s.get().count)}</span>
+            </div>
+            <Now/>
+        </header>
+    }
+}
+
+/// A side's name and runs; a mark for the side at bat.
+#[component]
+fn SideScore(
+    /// Which.
+    side: Side,
+) -> impl IntoView {
+    let hand = Hand::get();
+    let name = Memo::new(move |_| hand.game(|game| game.team_name(side).to_owned()));
+    let runs = move || hand.situation.get().score[side.index()];
+    let at_bat = move || hand.situation.get().batting() == side;
+    view! {
+        <div class="side" data-bats=move || at_bat().to_string()>
+            <span class="mark" aria-hidden="true">{move || if at_bat() { "▸" } else { "" }}</span>
+            <span class="team">{name}</span>
+            <span class="runs">{runs}</span>
+        </div>
+    }
+}
+
+/// Who bats, who is on deck, who pitches.
+#[component]
+fn Now() -> impl IntoView {
+    let hand = Hand::get();
+    let s = hand.situation;
+    let batter = Memo::new(move |_| name_of(hand, s.get().batter));
+    let on_deck = Memo::new(move |_| hand.game(|game| game.on_deck().map(|id| game.label(id))).unwrap_or_default());
+    let pitcher = Memo::new(move |_| name_of(hand, s.get().pitcher));
+    // The line of the batter changes only when another comes up.
+    let turn = Memo::new(move |_| (s.get().batter, s.get().batting()));
+    let today = Memo::new(move |_| turn.get().0.map(|id| hand.game_now(|game| today(game, turn.get().1, id))));
+    let thrown = Memo::new(move |_| hand.game(|game| pitches_of(game, s.get().pitcher)));
+    view! {
+        <dl class="now">
+            <div class="at-bat">
+                <dt>{words::AT_BAT}</dt>
+                <dd>
+                    <b>{move || format!("{} {}", words::place(s.get().place), batter.get())}</b>
+                    " "
+                    <span class="today">{today}</span>
+                </dd>
+            </div>
+            <div class="on-deck">
+                <dt>{words::ON_DECK}</dt>
+                <dd>{on_deck}</dd>
+            </div>
+            <div class="pitching">
+                <dt>{words::PITCHING}</dt>
+                <dd>
+                    {pitcher}
+                    " "
+                    <b class="thrown">{move || words::pitches(thrown.get())}</b>
+                </dd>
+            </div>
+        </dl>
+    }
+}
+
+fn name_of(hand: Hand, player: Option<PlayerId>) -> String {
+    player.map_or_else(|| words::NOBODY.to_owned(), |id| hand.game(|game| game.label(id)))
+}
+
+/// Pitches the pitcher has thrown in this game.
+fn pitches_of(game: &Game, pitcher: Option<PlayerId>) -> usize {
+    game.plays().filter(|p| p.before.pitcher == pitcher && p.thrown.is_some_and(|t| t.is_thrown())).count()
+}
+
+/// What the batter has done today, short.
+fn today(game: &Game, side: Side, batter: PlayerId) -> String {
+    let line = game.batting(side).into_iter().find(|line| line.player == Some(batter));
+    match line {
+        Some(line) if line.plate_appearances > 0 => {
+            words::today(line.hits, line.at_bats, line.walks, line.runs_batted_in)
+        }
+        _ => words::FIRST_TIME_UP.to_owned(),
+    }
+}
+
+/// The name and shirt number that fit on a token.
+pub fn token_name(game: &Game, player: PlayerId) -> (String, String) {
+    let label = game.label(player);
+    let number = game.player(player).map(|(_, p)| p.number.clone()).unwrap_or_default();
+    (words::short(&label).to_owned(), number)
+}
+
+/// The runner on a base: who, and what to print.
+pub fn runner_on(hand: Hand, base: Base) -> Option<(String, String)> {
+    let player = hand.situation.get().on(base)?.player;
+    Some(hand.game(|game| token_name(game, player)))
+}

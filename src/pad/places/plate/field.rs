@@ -1,0 +1,301 @@
+//! The field, which is the instrument: fielders to touch, runners to touch or drag, grass to say where the ball came down.
+
+use benchbook_stats::field::{Base, Position};
+use benchbook_stats::log::{Event, Start};
+use benchbook_stats::team::Hand as Bats;
+use leptos::html::Div;
+use leptos::prelude::*;
+use web_sys::{MouseEvent, PointerEvent};
+
+use super::board::{runner_on, token_name};
+use super::drawing::Drawing;
+use super::geometry;
+use super::gesture::{Chosen, Gesture};
+use super::hand::Hand;
+use super::words;
+
+/// A token under the finger.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Drag {
+    /// Who is dragged.
+    pub who: Start,
+    /// Where the finger came down and where it is, drawn.
+    pub began: (f64, f64),
+    /// Where it is.
+    pub at: (f64, f64),
+    /// It went far enough to be no tap.
+    pub moved: bool,
+}
+
+/// Drawn units a finger may slip in a tap.
+const SLIP: f64 = 16.0;
+
+/// Where a finger is on the drawing.
+#[derive(Clone, Copy)]
+struct Surface {
+    node: NodeRef<Div>,
+    drag: RwSignal<Option<Drag>>,
+    /// The tap that ends a drag is none.
+    just_dragged: StoredValue<bool>,
+}
+
+impl Surface {
+    fn point(&self, x: i32, y: i32) -> Option<(f64, f64)> {
+        let rect = self.node.get_untracked()?.get_bounding_client_rect();
+        if rect.width() <= 0.0 {
+            return None;
+        }
+        let scale = geometry::WIDTH / rect.width();
+        Some(((f64::from(x) - rect.left()) * scale, (f64::from(y) - rect.top()) * scale))
+    }
+
+    fn down(&self, who: Start, event: &PointerEvent) {
+        let Some(at) = self.point(event.client_x(), event.client_y()) else { return };
+        self.just_dragged.set_value(false);
+        let token = event.current_target().map(wasm_bindgen::JsCast::unchecked_into::<web_sys::Element>);
+        if let Some(token) = token {
+            // Without the capture a drag that leaves the token is a tap, nothing worse.
+            let _ = token.set_pointer_capture(event.pointer_id());
+        }
+        self.drag.set(Some(Drag { who, began: at, at, moved: false }));
+    }
+
+    fn moved(&self, event: &PointerEvent) {
+        let Some(at) = self.point(event.client_x(), event.client_y()) else { return };
+        if self.drag.with_untracked(Option::is_some) {
+            self.drag.update(|drag| {
+                if let Some(drag) = drag {
+                    drag.at = at;
+                    drag.moved |= (at.0 - drag.began.0).hypot(at.1 - drag.began.1) > SLIP;
+                }
+            });
+        }
+    }
+
+    fn up(&self, hand: Hand) {
+        let Some(drag) = self.drag.get_untracked() else { return };
+        self.drag.set(None);
+        if drag.moved {
+            self.just_dragged.set_value(true);
+            if let Some(base) = geometry::nearest_base(drag.at.0, drag.at.1) {
+                hand.dragged(drag.who, base);
+            }
+        }
+    }
+
+    /// A tap, unless it is the end of a drag.
+    fn tapped(&self) -> bool {
+        let dragged = self.just_dragged.get_value();
+        self.just_dragged.set_value(false);
+        !dragged
+    }
+}
+
+/// The field.
+#[component]
+pub fn Field() -> impl IntoView {
+    let hand = Hand::get();
+    let surface = Surface { node: NodeRef::new(), drag: RwSignal::new(None), just_dragged: StoredValue::new(false) };
+    provide_context(surface);
+    let touch_grass = move |event: MouseEvent| {
+        if let Some((x, y)) = surface.point(event.client_x(), event.client_y()) {
+            hand.grass(geometry::spot(x, y));
+        }
+    };
+    view! {
+        <div class="field-room">
+            <div class="field" role="group" aria-label=words::FIELD node_ref=surface.node>
+                <Drawing drag=surface.drag on_grass=touch_grass/>
+                {Position::ALL.map(|position| view! { <Fielder position=position/> })}
+                {Base::STANDING.map(|base| view! { <Runner base=base/> })}
+                <Batter/>
+                <Corners/>
+            </div>
+        </div>
+    }
+}
+
+/// A fielder's token.
+#[component]
+fn Fielder(
+    /// Where.
+    position: Position,
+) -> impl IntoView {
+    let hand = Hand::get();
+    let who = Memo::new(move |_| {
+        let fielding = hand.situation.get().fielding();
+        hand.game(|game| {
+            let player = game.lineup(fielding).and_then(|lineup| lineup.at(position));
+            let machine = position == Position::Pitcher && !game.code().players_pitch;
+            player.map(|id| token_name(game, id)).or_else(|| machine.then(|| (words::PITCH_PLACE.into(), String::new())))
+        })
+    });
+    let order = Memo::new(move |_| {
+        hand.gesture.with(|g| {
+            let chain = g.chain().iter().enumerate().filter(|(_, p)| **p == position);
+            chain.map(|(i, _)| (i + 1).to_string()).collect::<Vec<_>>().join(" ")
+        })
+    });
+    let chosen = move || hand.gesture.with(|g| *g == Gesture::People(Chosen::Fielder(position)));
+    let class = format!("token fielder at-{}", position.number());
+    move || {
+        let class = class.clone();
+        who.get().map(|(name, _)| {
+            let label = words::fielder_label(position, &name);
+            view! {
+                <button
+                    type="button"
+                    class=class
+                    aria-label=label
+                    data-touched=move || (!order.get().is_empty()).to_string()
+                    aria-pressed=move || chosen().to_string()
+                    on:click=move |_| hand.fielder(position)
+                >
+                    <b>{position.number()}</b>
+                    <span class="name">{name}</span>
+                    <i class="order" aria-hidden="true">{order}</i>
+                </button>
+            }
+        })
+    }
+}
+
+/// A runner's token, on a base.
+#[component]
+fn Runner(
+    /// Where.
+    base: Base,
+) -> impl IntoView {
+    let hand = Hand::get();
+    let surface: Surface = expect_context();
+    let who = Memo::new(move |_| runner_on(hand, base));
+    let class = format!("token runner on-{}", base.number());
+    let picked = move || {
+        hand.gesture.with(|g| match g {
+            Gesture::Runner { on, .. } | Gesture::Chase { on, .. } | Gesture::People(Chosen::Runner(on)) => *on == base,
+            Gesture::Adjusting(draft) => draft.who == Some(base.into()),
+            _ => false,
+        })
+    };
+    move || {
+        let class = class.clone();
+        who.get().map(|(name, number)| {
+            let label = words::runner_label(&name, base);
+            let shown = if number.is_empty() { words::base(base).to_owned() } else { number };
+            view! {
+                <button
+                    type="button"
+                    class=class
+                    aria-label=label
+                    aria-pressed=move || picked().to_string()
+                    on:pointerdown=move |event| surface.down(base.into(), &event)
+                    on:pointermove=move |event| surface.moved(&event)
+                    on:pointerup=move |_| surface.up(hand)
+                    on:pointercancel=move |_| surface.drag.set(None)
+                    on:click=move |_| {
+                        if surface.tapped() {
+                            hand.runner(base);
+                        }
+                    }
+                >
+                    <b>{shown}</b>
+                    <span class="name">{name}</span>
+                </button>
+            }
+        })
+    }
+}
+
+/// The batter's token, on their side of the plate.
+#[component]
+fn Batter() -> impl IntoView {
+    let hand = Hand::get();
+    let surface: Surface = expect_context();
+    let who = Memo::new(move |_| {
+        let batter = hand.situation.get().batter?;
+        hand.game(|game| {
+            let left = game.player(batter).is_some_and(|(_, p)| p.bats == Some(Bats::Left));
+            Some((token_name(game, batter), left))
+        })
+    });
+    let picked = move || {
+        hand.gesture.with(|g| match g {
+            Gesture::People(Chosen::Batter) => true,
+            Gesture::Adjusting(draft) => draft.who == Some(Start::Batter),
+            _ => false,
+        })
+    };
+    move || {
+        who.get().map(|((name, number), left)| {
+            let label = words::batter_label(&name);
+            let class = if left { "token batter bats-left" } else { "token batter" };
+            let shown = if number.is_empty() { "•".to_owned() } else { number };
+            view! {
+                <button
+                    type="button"
+                    class=class
+                    aria-label=label
+                    aria-pressed=move || picked().to_string()
+                    on:pointerdown=move |event| surface.down(Start::Batter, &event)
+                    on:pointermove=move |event| surface.moved(&event)
+                    on:pointerup=move |_| surface.up(hand)
+                    on:pointercancel=move |_| surface.drag.set(None)
+                    on:click=move |_| {
+                        if surface.tapped() {
+                            hand.batter();
+                        }
+                    }
+                >
+                    <b>{shown}</b>
+                    <span class="name">{name}</span>
+                </button>
+            }
+        })
+    }
+}
+
+/// What lies in the corners behind the plate: taking back, putting back, changing players, the umpire.
+#[component]
+fn Corners() -> impl IntoView {
+    let hand = Hand::get();
+    let people = move || hand.gesture.with(|g| matches!(g, Gesture::People(_)));
+    let umpire = move || hand.gesture.with(|g| *g == Gesture::Umpire);
+    let toggle = move |on: bool, to: Gesture| if on { hand.cancel() } else { hand.go(to) };
+    view! {
+        <button type="button" class="corner undo" on:click=move |_| hand.undo()>
+            <span aria-hidden="true">"↶"</span>
+            <small>{words::UNDO}</small>
+        </button>
+        <button type="button" class="corner redo" on:click=move |_| hand.redo()>
+            <span aria-hidden="true">"↷"</span>
+            <small>{words::REDO}</small>
+        </button>
+        <button
+            type="button"
+            class="corner players"
+            aria-pressed=move || people().to_string()
+            on:click=move |_| toggle(people(), Gesture::People(Chosen::Nobody))
+        >
+            <span aria-hidden="true">"⇄"</span>
+            <small>{words::PLAYERS}</small>
+        </button>
+        <button
+            type="button"
+            class="corner umpire"
+            aria-pressed=move || umpire().to_string()
+            on:click=move |_| toggle(umpire(), Gesture::Umpire)
+        >
+            <span aria-hidden="true">"⚖"</span>
+            <small>{words::UMPIRE}</small>
+        </button>
+    }
+}
+
+/// The event whose arrows are drawn: the draft, or the first proposal for a ball in play.
+pub fn shown_event(hand: Hand) -> Option<Event> {
+    hand.gesture.with(|g| match g {
+        Gesture::Adjusting(draft) => Some(draft.event.clone()),
+        Gesture::Ball(_) | Gesture::Chase { .. } => hand.proposals.with(|list| list.first().map(|p| p.event.clone())),
+        _ => None,
+    })
+}

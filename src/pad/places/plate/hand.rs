@@ -1,0 +1,362 @@
+//! What a touch does: it moves the gesture on, or it makes an event of it and has it recorded.
+
+use benchbook_stats::field::{Base, Position};
+use benchbook_stats::game::{Game, Situation, Thrown};
+use benchbook_stats::log::{Attempt, Call, Cause, Event, MisplayKind, Pitch, Running, Spot, Start};
+use benchbook_stats::propose::{self, Outcome, Proposal};
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::JsValue;
+
+use super::edit;
+use super::gesture::{Adjusting, Chosen, Gesture};
+use super::words;
+use crate::scoring::Scoring;
+
+/// The scorer's hand at the Plate: the open game and the gesture under way.
+#[derive(Clone, Copy)]
+pub struct Hand {
+    /// The open game.
+    pub scoring: Scoring,
+    /// The gesture under way.
+    pub gesture: RwSignal<Gesture>,
+    /// What was recorded last, in words.
+    pub said: RwSignal<String>,
+    /// What may be recorded now.
+    pub proposals: Memo<Vec<Proposal>>,
+    /// The game as it stands.
+    pub situation: Memo<Situation>,
+}
+
+impl Hand {
+    /// Lays the hand on the open game and provides it to the parts of the Plate.
+    pub fn provide() -> Self {
+        let scoring = Scoring::get();
+        let gesture = RwSignal::new(Gesture::Waiting);
+        let proposals = Memo::new(move |_| gesture.with(|g| scoring.game.with(|game| g.proposals(game))));
+        let situation = Memo::new(move |_| scoring.game.with(|game| *game.situation()));
+        let hand = Self { scoring, gesture, said: RwSignal::new(String::new()), proposals, situation };
+        provide_context(hand);
+        hand
+    }
+
+    /// For a part of the Plate.
+    pub fn get() -> Self {
+        expect_context()
+    }
+
+    /// Reads the game, now and whenever it changes.
+    pub fn game<T>(&self, read: impl FnOnce(&Game) -> T) -> T {
+        self.scoring.game.with(read)
+    }
+
+    /// Reads the game as it is at this moment.
+    pub fn game_now<T>(&self, read: impl FnOnce(&Game) -> T) -> T {
+        self.scoring.game.with_untracked(read)
+    }
+
+    // ---- Recording ----
+
+    /// Records an event, and says in words what it was.
+    pub fn record(&self, event: Event, words: String) -> bool {
+        if !self.scoring.tap(event) {
+            return false;
+        }
+        tick();
+        self.gesture.set(Gesture::Waiting);
+        let stands = self.game_now(|game| words::stands(game.situation()));
+        self.said.set(format!("{words}. {stands}"));
+        true
+    }
+
+    /// Records an event that needs no more words than its name.
+    pub fn record_plain(&self, event: Event) -> bool {
+        let words = self.game_now(|game| words::entry(game, &event));
+        self.record(event, words)
+    }
+
+    /// Records a pitch not put in play.
+    pub fn pitch(&self, call: Call) {
+        self.record(Event::Pitch(Pitch::new(call)), words::call_said(call).into());
+    }
+
+    /// Records a proposal.
+    pub fn accept(&self, proposal: &Proposal) {
+        let words = self.words_of(proposal);
+        self.record(proposal.event.clone(), words);
+    }
+
+    /// The headline of a proposal and what the runners do.
+    pub fn words_of(&self, proposal: &Proposal) -> String {
+        self.game_now(|game| {
+            let s = self.before(game);
+            let mut text = words::headline(game, &s, &proposal.outcome, &proposal.event);
+            let running = words::running(game, &s, &proposal.event);
+            if !running.is_empty() {
+                text = format!("{text}: {running}");
+            }
+            text
+        })
+    }
+
+    /// The moment a proposal is about: now, or before the strikeout that is being corrected.
+    pub fn before(&self, game: &Game) -> Situation {
+        let corrects = self.gesture.with_untracked(|g| match g {
+            Gesture::GotAway => true,
+            Gesture::Adjusting(draft) => matches!(draft.event, Event::Replace { .. }),
+            _ => false,
+        });
+        let play = game.steps().last().and_then(|step| step.play.as_deref());
+        play.filter(|_| corrects).map_or(*game.situation(), |play| play.before)
+    }
+
+    /// Takes back the last touch of the gesture, or the last entry.
+    pub fn undo(&self) {
+        if let Some(before) = self.gesture.with_untracked(Gesture::back) {
+            self.scoring.refusal.set(None);
+            self.gesture.set(before);
+        } else if self.scoring.undo() {
+            tick();
+            self.said.set(words::UNDONE.into());
+        } else if self.scoring.refusal.with_untracked(Option::is_none) {
+            self.said.set(words::NOTHING_TO_UNDO.into());
+        }
+    }
+
+    /// Puts back what was taken back last.
+    pub fn redo(&self) {
+        self.gesture.set(Gesture::Waiting);
+        if self.scoring.redo() {
+            tick();
+            self.said.set(words::REDONE.into());
+        } else if self.scoring.refusal.with_untracked(Option::is_none) {
+            self.said.set(words::NOTHING_TO_REDO.into());
+        }
+    }
+
+    /// Forgets the gesture.
+    pub fn cancel(&self) {
+        self.scoring.refusal.set(None);
+        self.gesture.set(Gesture::Waiting);
+    }
+
+    // ---- Touches on the field ----
+
+    /// A fielder.
+    pub fn fielder(&self, position: Position) {
+        if self.gesture.with_untracked(|g| matches!(g, Gesture::Adjusting(_))) {
+            self.fielder_of_draft(position);
+        } else if let Some(next) = self.gesture.with_untracked(|g| g.fielder(position)) {
+            self.go(next);
+        }
+    }
+
+    /// A point of the field.
+    pub fn grass(&self, spot: Spot) {
+        if let Some(next) = self.gesture.with_untracked(|g| g.grass(spot)) {
+            self.go(next);
+        }
+    }
+
+    /// A runner: what did they do, or, with a draft, where did they end.
+    pub fn runner(&self, on: Base) {
+        let next = self.gesture.with_untracked(|g| match g {
+            Gesture::People(_) => Some(Gesture::People(Chosen::Runner(on))),
+            Gesture::Ball(_) | Gesture::Chase { .. } | Gesture::GotAway | Gesture::Adjusting(_) => None,
+            _ => Some(Gesture::Runner { on, on_pitch: self.game_now(is_on_pitch) }),
+        });
+        match next {
+            Some(next) => self.go(next),
+            None => self.adjust_someone(on.into()),
+        }
+    }
+
+    /// The batter.
+    pub fn batter(&self) {
+        let drafting = self.gesture.with_untracked(|g| {
+            matches!(g, Gesture::Ball(_) | Gesture::GotAway | Gesture::Adjusting(_))
+        });
+        if drafting {
+            self.adjust_someone(Start::Batter);
+        } else {
+            self.go(Gesture::People(Chosen::Batter));
+        }
+    }
+
+    /// A runner or the batter was dragged to a base.
+    pub fn dragged(&self, who: Start, to: Base) {
+        let waiting = self.gesture.with_untracked(|g| matches!(g, Gesture::Waiting | Gesture::Runner { .. }));
+        if waiting {
+            let Some(on) = who.base() else { return };
+            let on_pitch = self.game_now(is_on_pitch);
+            let steal = self.game_now(|game| propose::on_runner(game, on, on_pitch)).into_iter().next();
+            match steal {
+                Some(p) if matches!(p.outcome, Outcome::Steal { to: next, .. } if next == to) => self.accept(&p),
+                _ => self.go(Gesture::Runner { on, on_pitch }),
+            }
+            return;
+        }
+        self.adjust_someone(who);
+        self.change(|action, s, draft| {
+            if to.number() > who.number() {
+                edit::safe(action, who, to, draft.batted);
+            } else if who != Start::Batter {
+                edit::stays(action, who);
+            }
+            let _ = s;
+        });
+    }
+
+    // ---- Adjusting ----
+
+    /// Begins to change a proposal.
+    pub fn adjust(&self, proposal: &Proposal, who: Option<Start>) {
+        let from = self.gesture.get_untracked();
+        let mut chain = from.chain().to_vec();
+        if let Event::InPlay(play) = &proposal.event {
+            chain.clone_from(&play.ball.fielders);
+        }
+        let event = proposal.event.clone();
+        self.go(Gesture::Adjusting(Adjusting {
+            event,
+            chain,
+            who,
+            awaits_error: None,
+            naming_out: false,
+            from: Box::new(from),
+        }));
+    }
+
+    fn adjust_someone(&self, who: Start) {
+        let mut began = false;
+        self.gesture.update(|g| {
+            if let Gesture::Adjusting(draft) = g {
+                draft.who = Some(who);
+                draft.awaits_error = None;
+                draft.naming_out = false;
+                began = true;
+            }
+        });
+        if !began && let Some(first) = self.proposals.with_untracked(|list| list.first().cloned()) {
+            self.adjust(&first, Some(who));
+        }
+    }
+
+    /// Changes the draft's action.
+    pub fn change(&self, change: impl FnOnce(&mut benchbook_stats::log::Action, &Situation, &About)) {
+        let s = self.game_now(|game| self.before(game));
+        self.gesture.update(|g| {
+            if let Gesture::Adjusting(draft) = g {
+                let about = About { batted: edit::is_batted(&draft.event), chain: draft.chain.clone() };
+                if let Some(action) = edit::action_mut(&mut draft.event) {
+                    change(action, &s, &about);
+                }
+            }
+        });
+    }
+
+    /// A fielder touched while a draft is adjusted: who erred, or who made the out, or who else handled the ball.
+    fn fielder_of_draft(&self, position: Position) {
+        let mut error = None;
+        self.gesture.update(|g| {
+            let Gesture::Adjusting(draft) = g else { return };
+            match (draft.awaits_error.take(), draft.who) {
+                (Some(kind), Some(who)) => error = Some((who, kind)),
+                (_, Some(who)) => {
+                    let by = edit::action_mut(&mut draft.event)
+                        .and_then(|a| a.moves.iter_mut().find(|m| m.from == who))
+                        .and_then(|m| m.out.as_mut())
+                        .map(|out| &mut out.by);
+                    if let Some(by) = by {
+                        // The first touch begins the list anew; those after it go on.
+                        if !draft.naming_out {
+                            by.clear();
+                        }
+                        if by.last() != Some(&position) {
+                            by.push(position);
+                        }
+                        draft.naming_out = true;
+                    }
+                }
+                _ => {}
+            }
+        });
+        if let Some((who, kind)) = error {
+            self.error_by(who, position, kind);
+        }
+    }
+
+    /// The last bases of `who` were gained on an error.
+    pub fn error_by(&self, who: Start, by: Position, kind: MisplayKind) {
+        self.change(|action, _, about| edit::on_error(action, who, by, kind, &about.chain));
+        self.gesture.update(|g| {
+            if let Gesture::Adjusting(draft) = g {
+                draft.awaits_error = None;
+            }
+        });
+    }
+
+    /// Records the draft as adjusted.
+    pub fn record_draft(&self) {
+        let Some(event) = self.gesture.with_untracked(|g| match g {
+            Gesture::Adjusting(draft) => Some(draft.event.clone()),
+            _ => None,
+        }) else {
+            return;
+        };
+        let words = self.game_now(|game| words::draft(game, &self.before(game), &event));
+        self.record(event, words);
+    }
+
+    /// Begins a chase of the runner.
+    pub fn chase(&self, on: Base, attempt: Attempt, on_pitch: bool) {
+        self.go(Gesture::Chase { on, attempt, by: Vec::new(), on_pitch: on_pitch && attempt != Attempt::Pickoff });
+    }
+
+    /// Goes on to another gesture; a refusal no longer stands in the way.
+    pub fn go(&self, next: Gesture) {
+        self.scoring.refusal.set(None);
+        self.gesture.set(next);
+    }
+
+    /// Moves only this runner, instead of all, on a wild pitch and the like: the draft to start from.
+    pub fn begin_with(&self, on: Base, cause: Cause, same_play: bool) {
+        let Some(to) = on.next() else { return };
+        let moves = vec![benchbook_stats::log::Move::safe(on.into(), to, cause)];
+        let action = benchbook_stats::log::Action { moves, misplays: Vec::new() };
+        let event = Event::Running(Running { action, same_play });
+        self.adjust(&Proposal { outcome: Outcome::WildPitch, event }, Some(on.into()));
+    }
+}
+
+/// What a change to a draft needs to know of it.
+pub struct About {
+    /// There is a batted ball.
+    pub batted: bool,
+    /// Who handled the ball.
+    pub chain: Vec<Position>,
+}
+
+/// The last entry is a pitch after which the ball was alive: what a runner does next usually happened on it.
+pub fn is_on_pitch(game: &Game) -> bool {
+    let play = game.steps().last().and_then(|step| step.play.as_deref());
+    play.is_some_and(|play| match play.thrown {
+        Some(Thrown::Called(call)) => !matches!(
+            call,
+            Call::Foul | Call::FoulBunt | Call::HitByPitch | Call::CatcherInterference | Call::BatterInterference
+        ),
+        _ => false,
+    })
+}
+
+/// A short tick under the finger, where the device has one.
+fn tick() {
+    let Some(navigator) = web_sys::window().map(|w| w.navigator()) else { return };
+    // Asked for by name: some browsers have no such function.
+    if let Ok(vibrate) = js_sys::Reflect::get(&navigator, &JsValue::from_str("vibrate"))
+        && let Some(vibrate) = vibrate.dyn_ref::<js_sys::Function>()
+    {
+        // A refused tick is no loss.
+        let _ = vibrate.call1(&navigator, &JsValue::from_f64(8.0));
+    }
+}

@@ -1,0 +1,340 @@
+//! Changes of players: touch who, then who comes in, or with whom to change places. The rules of the card are the crate's.
+
+use benchbook_stats::field::{Base, Post, Side};
+use benchbook_stats::game::Game;
+use benchbook_stats::log::Event;
+use benchbook_stats::team::{Assignment, Change, Player, PlayerId, Role};
+use leptos::prelude::*;
+
+use super::gesture::{Chosen, Gesture};
+use super::hand::Hand;
+use super::words;
+
+/// Who is to be changed, as the game knows them.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Leaving {
+    side: Side,
+    player: PlayerId,
+    post: Post,
+    chosen: Chosen,
+}
+
+impl Leaving {
+    fn of(game: &Game, chosen: Chosen) -> Option<Self> {
+        let s = game.situation();
+        let (batting, fielding) = (s.batting(), s.fielding());
+        let (side, player) = match chosen {
+            Chosen::Nobody => return None,
+            Chosen::Fielder(position) => (fielding, game.lineup(fielding)?.at(position)?),
+            Chosen::Batter => (batting, s.batter?),
+            Chosen::Runner(base) => (batting, s.on(base)?.player),
+            Chosen::Place { batting: true, place } => (batting, game.lineup(batting)?.batter(place)?),
+            Chosen::Place { batting: false, place } => (fielding, game.lineup(fielding)?.batter(place)?),
+        };
+        let post = game.lineup(side)?.post_of(player).unwrap_or(Post::ExtraHitter);
+        Some(Self { side, player, post, chosen })
+    }
+
+    /// What the one who comes in does.
+    fn role(&self) -> Role {
+        match self.chosen {
+            Chosen::Batter => Role::PinchHitter,
+            Chosen::Runner(_) => Role::PinchRunner,
+            _ => Role::Fielder(self.post),
+        }
+    }
+
+    fn title(&self, game: &Game) -> String {
+        let name = game.label(self.player);
+        let what = match self.chosen {
+            Chosen::Batter => words::PINCH_HITTER,
+            Chosen::Runner(_) => words::PINCH_RUNNER,
+            _ => words::TAKES_OVER_FROM,
+        };
+        format!("{what} {name} ({})", self.post.abbreviation())
+    }
+}
+
+/// Changes of players.
+#[component]
+pub fn People() -> impl IntoView {
+    let hand = Hand::get();
+    let chosen = Memo::new(move |_| {
+        hand.gesture.with(|g| match g {
+            Gesture::People(chosen) => *chosen,
+            _ => Chosen::Nobody,
+        })
+    });
+    let leaving = Memo::new(move |_| hand.game(|game| Leaving::of(game, chosen.get())));
+    let title = move || match leaving.get() {
+        Some(leaving) => hand.game(|game| leaving.title(game)),
+        None => words::WHO_CHANGES.to_owned(),
+    };
+    view! {
+        <section class="tray people" aria-label=words::PLAYERS>
+            <div class="tray-head">
+                <button type="button" class="cancel" aria-label=words::CANCEL on:click=move |_| hand.cancel()>
+                    <span aria-hidden="true">"✕"</span>
+                </button>
+                <p class="title">{title}</p>
+            </div>
+            <div class="choices">
+                {move || match leaving.get() {
+                    Some(leaving) => view! { <Change_ leaving=leaving/> }.into_any(),
+                    None => view! { <Everybody/> }.into_any(),
+                }}
+            </div>
+        </section>
+    }
+}
+
+/// Both sides' players, for those who stand on no spot of the field.
+#[component]
+fn Everybody() -> impl IntoView {
+    let hand = Hand::get();
+    let side = move |batting: bool| {
+        let s = hand.situation.get();
+        let side = if batting { s.batting() } else { s.fielding() };
+        let rows = hand.game(|game| {
+            let lineup = game.lineup(side)?;
+            let rows = lineup.batting_order().filter_map(|(place, player, post)| {
+                player.map(|id| (place, format!("{} {} {}", words::place(place), game.label(id), post.abbreviation())))
+            });
+            Some(rows.collect::<Vec<_>>())
+        });
+        rows.unwrap_or_default()
+            .into_iter()
+            .map(|(place, text)| {
+                view! {
+                    <button type="button" on:click=move |_| hand.go(Gesture::People(Chosen::Place { batting, place }))>
+                        {text}
+                    </button>
+                }
+            })
+            .collect_view()
+    };
+    view! {
+        <h4>{words::FIELDING_SIDE}</h4>
+        <div class="chips">{move || side(false)}</div>
+        <h4>{words::BATTING_SIDE}</h4>
+        <div class="chips">{move || side(true)}</div>
+        <Joins/>
+    }
+}
+
+/// One player chosen: who comes in for them, and what else may change.
+#[component]
+fn Change_(
+    /// Who leaves, or changes.
+    leaving: Leaving,
+) -> impl IntoView {
+    let hand = Hand::get();
+    let courtesy = RwSignal::new(false);
+    let may_lend = matches!(leaving.chosen, Chosen::Runner(_)) && hand.game_now(|game| game.code().courtesy_runner);
+    let bench = move || hand.game(|game| bench(game, leaving.side));
+    let come_in = move |incoming: PlayerId| {
+        let role = if courtesy.get_untracked() { Role::CourtesyRunner } else { leaving.role() };
+        let change = Change::Substitute { outgoing: leaving.player, incoming, role };
+        record(hand, leaving.side, change);
+    };
+    view! {
+        <Show when=move || may_lend>
+            <div class="chips">
+                <button type="button" aria-pressed=move || courtesy.get().to_string() on:click=move |_| courtesy.update(|c| *c = !*c)>
+                    {words::AS_COURTESY}
+                </button>
+            </div>
+        </Show>
+        <div class="chips bench">
+            {move || {
+                let bench = bench();
+                if bench.is_empty() {
+                    view! { <p class="hint">{words::NOBODY_ON_BENCH}</p> }.into_any()
+                } else {
+                    bench.into_iter().map(|(id, text)| view! {
+                        <button type="button" on:click=move |_| come_in(id)>{text}</button>
+                    }).collect_view().into_any()
+                }
+            }}
+        </div>
+        <Newcomer side=leaving.side come_in=come_in/>
+        <Swap leaving=leaving/>
+        <Otherwise leaving=leaving/>
+    }
+}
+
+/// Roster players who are not in the game, those who have never been first.
+fn bench(game: &Game, side: Side) -> Vec<(PlayerId, String)> {
+    let Some(lineup) = game.lineup(side) else { return Vec::new() };
+    let mut list: Vec<(bool, PlayerId, String)> = game
+        .roster(side)
+        .filter(|player| !lineup.contains(player.id))
+        .map(|player| {
+            let was_in = lineup.appearances().iter().any(|a| a.player == player.id && a.left);
+            let number = if player.number.is_empty() { String::new() } else { format!("#{} ", player.number) };
+            let note = if was_in { format!(" ({})", words::WAS_IN) } else { String::new() };
+            (was_in, player.id, format!("{number}{}{note}", game.label(player.id)))
+        })
+        .collect();
+    list.sort();
+    list.into_iter().map(|(_, id, text)| (id, text)).collect()
+}
+
+fn record(hand: Hand, side: Side, change: Change) -> bool {
+    let words = hand.game_now(|game| said(game, &change));
+    hand.record(Event::Change { side, change }, words)
+}
+
+fn said(game: &Game, change: &Change) -> String {
+    match change {
+        Change::Substitute { outgoing, incoming, .. } => {
+            format!("{} {} {}", game.label(*incoming), words::TAKES_OVER_FROM.to_lowercase(), game.label(*outgoing))
+        }
+        _ => words::entry(game, &Event::Change { side: Side::Home, change: change.clone() }),
+    }
+}
+
+/// Somebody nobody thought of: number or name, and in they come.
+#[component]
+fn Newcomer(
+    /// Whose.
+    side: Side,
+    /// What then.
+    come_in: impl Fn(PlayerId) + Copy + 'static,
+) -> impl IntoView {
+    let hand = Hand::get();
+    let (number, name) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
+    let go = move |_| {
+        let id = hand.game_now(Game::next_player_id);
+        let mut player = Player::unnamed(id);
+        player.number = number.get_untracked().trim().to_owned();
+        player.name = name.get_untracked().trim().to_owned();
+        let open = hand.gesture.get_untracked();
+        if hand.scoring.tap(Event::Player { side, player }) {
+            hand.gesture.set(open);
+            come_in(id);
+        }
+    };
+    let empty = move || number.with(|n| n.trim().is_empty()) && name.with(|n| n.trim().is_empty());
+    view! {
+        <h4>{words::NEW_PLAYER}</h4>
+        <div class="newcomer">
+            <label>
+                <span class="says">{words::NUMBER}</span>
+                <input inputmode="numeric" maxlength="3" autocomplete="off" bind:value=number/>
+            </label>
+            <label>
+                <span class="says">{words::NAME}</span>
+                <input maxlength="60" autocomplete="off" bind:value=name/>
+            </label>
+            <button type="button" disabled=empty on:click=go>{words::COME_IN}</button>
+        </div>
+    }
+}
+
+/// Two players of the side in the field change places.
+#[component]
+fn Swap(
+    /// One of them.
+    leaving: Leaving,
+) -> impl IntoView {
+    let hand = Hand::get();
+    let others = move || {
+        hand.game(|game| {
+            let lineup = game.lineup(leaving.side)?;
+            let others = lineup.everyone().filter(|a| a.player != leaving.player && a.post != leaving.post);
+            Some(others.map(|a| (a, format!("{} {}", a.post.abbreviation(), game.label(a.player)))).collect::<Vec<_>>())
+        })
+        .unwrap_or_default()
+    };
+    view! {
+        <h4>{words::SWAP_HINT}</h4>
+        <div class="chips">
+            {move || others().into_iter().map(|(other, text)| view! {
+                <button type="button" on:click=move |_| swap(hand, leaving, other)>{text}</button>
+            }).collect_view()}
+        </div>
+    }
+}
+
+fn swap(hand: Hand, leaving: Leaving, other: Assignment) {
+    let (one, two) = (leaving.post, other.post);
+    let hitter = [(leaving.player, one, other.player), (other.player, two, leaving.player)]
+        .into_iter()
+        .find(|(_, post, _)| *post == Post::DesignatedHitter);
+    // A designated hitter who goes into the field: whoever fielded only bats from now on, in the place of the fielder
+    // who leaves.
+    if let Some((hitter, _, fielder)) = hitter {
+        let pitcher = hand.game_now(|game| game.lineup(leaving.side).and_then(|l| l.fielding_only().first().copied()));
+        let post = if fielder == other.player { two } else { one };
+        if let Some(pitcher) = pitcher.filter(|p| p.player != fielder)
+            && record(hand, leaving.side, Change::EndDesignatedHitter { batter: pitcher.player, replaces: fielder })
+        {
+            record(hand, leaving.side, Change::Shift { to: vec![Assignment { player: hitter, post }] });
+        }
+        return;
+    }
+    let to = vec![
+        Assignment { player: leaving.player, post: two },
+        Assignment { player: other.player, post: one },
+    ];
+    record(hand, leaving.side, Change::Shift { to });
+}
+
+/// What is rarer: leaving without a substitute, the end of the designated hitter.
+#[component]
+fn Otherwise(
+    /// Who.
+    leaving: Leaving,
+) -> impl IntoView {
+    let hand = Hand::get();
+    let hitter = hand.game_now(|game| {
+        let lineup = game.lineup(leaving.side)?;
+        let fields_only = lineup.fielding_only().iter().any(|a| a.player == leaving.player);
+        let hitter = lineup.everyone().find(|a| a.post == Post::DesignatedHitter)?;
+        fields_only.then_some(hitter.player)
+    });
+    view! {
+        <div class="chips">
+            {hitter.map(|replaces| view! {
+                <button type="button" on:click=move |_| {
+                    record(hand, leaving.side, Change::EndDesignatedHitter { batter: leaving.player, replaces });
+                }>{words::BATS_FOR_DH}</button>
+            })}
+            <button type="button" class="puts-out" on:click=move |_| {
+                record(hand, leaving.side, Change::Leave { player: leaving.player });
+            }>{words::LEAVES}</button>
+        </div>
+    }
+}
+
+/// Late arrivals, where everyone present bats.
+#[component]
+fn Joins() -> impl IntoView {
+    let hand = Hand::get();
+    let open = hand.game_now(|game| game.code().continuous_order);
+    let join = move |side: Side, player: PlayerId| {
+        record(hand, side, Change::Join(Assignment { player, post: Post::ExtraHitter }));
+    };
+    let lists = move || {
+        Side::BOTH.map(|side| {
+            let bench = hand.game(|game| bench(game, side));
+            let team = hand.game(|game| game.team_name(side).to_owned());
+            view! {
+                <h4>{format!("{}: {team}", words::JOINS)}</h4>
+                <div class="chips">
+                    {bench.into_iter().map(|(id, text)| view! {
+                        <button type="button" on:click=move |_| join(side, id)>{text}</button>
+                    }).collect_view()}
+                </div>
+                <Newcomer side=side come_in=move |id| join(side, id)/>
+            }
+        })
+    };
+    view! { <Show when=move || open>{lists}</Show> }
+}
+
+/// A base to run for.
+pub const fn runner_choice(base: Base) -> Chosen {
+    Chosen::Runner(base)
+}

@@ -1,0 +1,91 @@
+//! The pitches: one tap each, under the thumb.
+
+use benchbook_stats::log::{Call, Event};
+use benchbook_stats::propose;
+use leptos::prelude::*;
+
+use super::gesture::Gesture;
+use super::hand::Hand;
+use super::words;
+
+/// The four of nearly every pitch.
+const COMMON: [Call; 4] = [Call::Ball, Call::CalledStrike, Call::SwingingStrike, Call::Foul];
+
+/// The others, the more frequent first.
+const RARE: [Call; 11] = [
+    Call::HitByPitch,
+    Call::FoulTip,
+    Call::FoulBunt,
+    Call::MissedBunt,
+    Call::Pitchout,
+    Call::IntentionalBall,
+    Call::CatcherInterference,
+    Call::BatterInterference,
+    Call::IllegalPitch,
+    Call::AutomaticBall,
+    Call::AutomaticStrike,
+];
+
+/// Ball, called, swinging, foul; the rest is behind "More".
+#[component]
+pub fn Pitches() -> impl IntoView {
+    let hand = Hand::get();
+    let got_away = Memo::new(move |_| hand.game(|game| !propose::strike_three_got_away(game).is_empty()));
+    view! {
+        <section class="pitches" aria-label=words::PITCHES>
+            {COMMON.map(|call| view! { <PitchButton call=call/> })}
+            <button type="button" class="pitch more" on:click=move |_| hand.go(Gesture::MorePitches)>
+                <b>{words::MORE}</b>
+                <span>"…"</span>
+            </button>
+            <Show
+                when=move || got_away.get()
+                fallback=|| view! { <p class="hint">{words::IN_PLAY_HINT}</p> }
+            >
+                <button type="button" class="got-away main" on:click=move |_| hand.go(Gesture::GotAway)>
+                    {words::GOT_AWAY}
+                </button>
+            </Show>
+        </section>
+    }
+}
+
+/// The rarer pitches.
+#[component]
+pub fn MorePitches() -> impl IntoView {
+    let hand = Hand::get();
+    let (walk, how) = words::INTENTIONAL_WALK;
+    view! {
+        <section class="more-pitches" aria-label=words::PITCHES>
+            <button type="button" class="back" on:click=move |_| hand.cancel()>{words::BACK}</button>
+            {RARE.map(|call| view! { <PitchButton call=call/> })}
+            <button type="button" class="pitch" on:click=move |_| {
+                hand.record_plain(Event::IntentionalWalk);
+            }>
+                <b>{walk}</b>
+                <span>{how}</span>
+            </button>
+        </section>
+    }
+}
+
+#[component]
+fn PitchButton(
+    /// Which.
+    call: Call,
+) -> impl IntoView {
+    let hand = Hand::get();
+    let (large, small) = words::call(call);
+    view! {
+        <button
+            type="button"
+            class="pitch"
+            data-call=format!("{call:?}")
+            aria-keyshortcuts=words::key_of(call)
+            on:click=move |_| hand.pitch(call)
+        >
+            <b>{large}</b>
+            {(!small.is_empty()).then(|| view! { <span>{small}</span> })}
+        </button>
+    }
+}

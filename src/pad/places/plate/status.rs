@@ -1,0 +1,103 @@
+//! The line under the field: what was recorded, why something was refused; between halves, who comes up.
+
+use benchbook_stats::game::Phase;
+use leptos::prelude::*;
+
+use super::hand::Hand;
+use super::words;
+use crate::place::{Place, Room};
+
+/// Spoken and shown: the refusal, else the last thing recorded.
+#[component]
+pub fn StatusLine() -> impl IntoView {
+    let hand = Hand::get();
+    let refusal = hand.scoring.refusal;
+    view! {
+        <p class="status" role="status" aria-live="polite" data-refused=move || refusal.with(Option::is_some).to_string()>
+            {move || match refusal.get() {
+                Some(why) => view! { <strong>"✕ "{why}</strong> }.into_any(),
+                None => view! { <span>{hand.said}</span> }.into_any(),
+            }}
+        </p>
+    }
+}
+
+/// Nothing has happened yet in this half: what the last one left, and who comes up. Gone with the first pitch.
+#[component]
+pub fn Interlude() -> impl IntoView {
+    let hand = Hand::get();
+    let fresh = Memo::new(move |_| {
+        hand.game(|game| {
+            let s = game.situation();
+            let half = game.halves().last()?;
+            let untouched = game.plays().next_back().is_some_and(|p| p.before.inning != s.inning || p.before.half != s.half);
+            (s.phase == Phase::Underway && untouched && game.halves().len() > 1 && half.inning == s.inning).then(|| {
+                let lineup = game.lineup(s.batting());
+                let places = lineup.map_or(1, |l| l.places().max(1)) as u8;
+                let next = (0..3_u8).filter_map(|i| lineup.and_then(|l| l.batter((s.place + i) % places)));
+                let names: Vec<String> = next.map(|id| words::short(&game.label(id)).to_owned()).collect();
+                (words::interlude(game, s), words::coming_up(&names))
+            })
+        })
+    });
+    move || {
+        fresh.get().map(|(when, next)| {
+            view! {
+                <div class="interlude">
+                    <b>{when}</b>
+                    <span>{next}</span>
+                </div>
+            }
+        })
+    }
+}
+
+/// What stands where the pitches are while play is not on.
+#[component]
+pub fn NoPlay() -> impl IntoView {
+    let hand = Hand::get();
+    let link = move |room: Room| Place::Game(hand.scoring.id.get_value(), room).hash();
+    let phase = move || hand.situation.get().phase;
+    move || match phase() {
+        Phase::Before => view! {
+            <section class="no-play">
+                <p>{words::NOT_BEGUN}</p>
+                <a class="button" href=link(Room::Card)>{words::TO_THE_CARD}</a>
+                <button type="button" class="main" on:click=move |_| {
+                    hand.record_plain(benchbook_stats::log::Event::PlayBall);
+                }>{words::PLAY_BALL}</button>
+            </section>
+        }
+        .into_any(),
+        Phase::Over(ending) => view! {
+            <section class="no-play">
+                <p class="final">{move || hand.game(|game| words::over(ending, game))}</p>
+                <a class="button main" href=link(Room::Book)>{words::TO_THE_BOOK}</a>
+            </section>
+        }
+        .into_any(),
+        stopped => view! {
+            <section class="no-play">
+                <p>{words::stopped(stopped)}</p>
+                <button type="button" class="main" on:click=move |_| {
+                    hand.record_plain(benchbook_stats::log::Event::Status(benchbook_stats::log::Status::Resumed));
+                }>{words::RESUME}</button>
+            </section>
+        }
+        .into_any(),
+    }
+}
+
+/// The place in the order whose turn it is has no player.
+#[component]
+pub fn EmptyPlace() -> impl IntoView {
+    let hand = Hand::get();
+    view! {
+        <section class="no-play">
+            <p>{words::NO_PLAYER}</p>
+            <button type="button" class="main" on:click=move |_| {
+                hand.record_plain(benchbook_stats::log::Event::EmptyPlace);
+            }>{words::EMPTY_PLACE_OUT}</button>
+        </section>
+    }
+}
