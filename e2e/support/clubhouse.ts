@@ -1,5 +1,6 @@
 /** What a scorer does in the Clubhouse, by touch. */
 import { expect, type Page } from '@playwright/test';
+import { readFileSync } from 'node:fs';
 
 /** Starts a game with numbered batters; ends at the Plate. Returns the game's name. */
 export async function startGame(page: Page, { visitors = '', home = '' } = {}): Promise<string> {
@@ -29,9 +30,7 @@ export async function takeHome(page: Page, title: string): Promise<{ name: strin
     page.waitForEvent('download'),
     page.getByRole('button', { name: `Take home ${title}`, exact: true }).tap(),
   ]);
-  const chunks: Buffer[] = [];
-  for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
-  return { name: download.suggestedFilename(), text: Buffer.concat(chunks).toString('utf8') };
+  return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
 }
 
 /** The ids of the last entry recorded and of the last one confirmed by the journal, as the sign shows them. */
