@@ -494,7 +494,10 @@ impl Game {
 
     /// An id no player of this log has yet.
     pub fn next_player_id(&self) -> PlayerId {
-        PlayerId(self.roster.keys().next_back().map_or(1, |id| id.0 + 1))
+        let after_last = self.roster.keys().next_back().map_or(Some(1), |id| id.0.checked_add(1));
+        // A file may have used the last number there is; then the first one left free.
+        let free = || (1..).zip(self.roster.keys()).find(|(n, id)| *n != id.0).map_or(u32::MAX, |(n, _)| n);
+        PlayerId(after_last.unwrap_or_else(free))
     }
 
     /// The scorer's judgments in the order given; where two are on one matter the later holds.

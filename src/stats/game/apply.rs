@@ -1,6 +1,6 @@
 //! One entry applied to the game: checked whole before anything changes.
 
-use super::{Game, Play, Refusal, TurnKind};
+use super::{Game, Play, Refusal, Step, TurnKind};
 use crate::log::{Action, EntryId, Event, UnseenResult};
 
 pub(super) type Applied = Result<Option<Box<Play>>, Refusal>;
@@ -23,7 +23,8 @@ impl Game {
                 if running.action.is_empty() {
                     return Err(Refusal::NothingHappened);
                 }
-                if running.same_play && self.steps.last().is_none_or(|s| s.play.is_none()) {
+                let alive = |s: &Step| s.play.as_ref().is_some_and(|play| !play.ends_half);
+                if running.same_play && !self.steps.last().is_some_and(alive) {
                     return Err(Refusal::NoPlayBefore);
                 }
                 let mut draft = self.draft(id, None, running.action.clone());
@@ -37,6 +38,9 @@ impl Game {
                 return self.play_out(draft);
             }
             Event::Unseen(unseen) => {
+                if matches!(unseen.result, UnseenResult::Walk | UnseenResult::IntentionalWalk) {
+                    self.walks()?;
+                }
                 let mut draft = self.draft(id, None, unseen.action.clone());
                 draft.turn = Some(match unseen.result {
                     UnseenResult::Walk => TurnKind::Walk,
@@ -65,6 +69,7 @@ impl Game {
             Event::PlaceRunner { base, player } => self.place_runner(*base, *player)?,
             Event::EndHalf { .. } => {
                 self.underway()?;
+                self.finished_turn = None;
                 self.end_half(self.situation.runners().count() as u8, true);
             }
             Event::Status(status) => self.set_status(status)?,

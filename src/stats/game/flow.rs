@@ -2,14 +2,15 @@
 
 use super::moves::OUTS;
 use super::{Ending, FinishedTurn, Game, HalfInning, OnBase, Phase, Refusal, RunnerKey, Turn};
-use crate::field::{Base, Half, Position};
+use crate::field::{Base, Half, Position, Side};
 use crate::team::PlayerId;
 
 impl Game {
     /// Runs that end the game the moment they are in: the home side in its last turn at bat (OBR 5.08(b), 7.01(g)(3)).
     pub(super) fn runs_to_win(&self) -> Option<u16> {
         let s = &self.situation;
-        (s.half == Half::Bottom && s.inning >= self.code.innings).then(|| (s.score[0] + 1).saturating_sub(s.score[1]))
+        (s.half == Half::Bottom && s.inning >= self.code.innings)
+            .then(|| s.score[0].saturating_add(1).saturating_sub(s.score[1]))
     }
 
     pub(super) fn end_turn(&mut self, before: super::Situation) {
@@ -30,11 +31,14 @@ impl Game {
             Some(lineup) => {
                 let places = lineup.places().max(1) as u8;
                 let first = self.next_place[side] % places;
-                if self.code.missing_batter_is_out {
-                    first
-                } else {
-                    (0..places).map(|i| (first + i) % places).find(|p| lineup.batter(*p).is_some()).unwrap_or(first)
-                }
+                let on_base = |player| self.situation.runners().any(|(_, r)| r.player == player);
+                // After somebody has batted out of turn the next in order may be on base: he stays there and the one
+                // after him bats (OBR 6.03(b)).
+                let up = |place: &u8| match lineup.batter(*place) {
+                    Some(player) => !on_base(player),
+                    None => self.code.missing_batter_is_out,
+                };
+                (0..places).map(|i| (first + i) % places).find(up).unwrap_or(first)
             }
             None => 0,
         };
@@ -69,7 +73,7 @@ impl Game {
     pub(super) fn runs_in(&self, half: &HalfInning) -> u16 {
         let side = half.half.batting().index();
         let before = half.first_step.checked_sub(1).and_then(|i| self.steps.get(i)).map_or(0, |s| s.after.score[side]);
-        self.situation.score[side] - before
+        self.situation.score[side].saturating_sub(before)
     }
 
     pub(super) fn is_mercy(&self, innings_of_trailing_side: u8, lead: u16) -> bool {
@@ -114,12 +118,11 @@ impl Game {
         self.situation.half = half;
         self.situation.outs = 0;
         self.situation.bases = [None; 3];
-        let fielding = half.fielding();
         self.field_taken = false;
-        self.situation.pitcher = self.lineups[fielding.index()].as_ref().and_then(|l| l.at(Position::Pitcher));
+        self.situation.pitcher = self.pitcher_of(half.fielding());
         self.next_batter();
         for (back, base) in self.code.placed_runners_in(inning).to_vec().into_iter().enumerate() {
-            if let Some(player) = self.batter_before(back as u8 + 1)
+            if let Some(player) = self.batter_before(back)
                 && let Some(slot) = self.situation.bases.get_mut(base as usize)
             {
                 let key = RunnerKey(self.next_key);
@@ -136,12 +139,17 @@ impl Game {
         });
     }
 
-    /// The player `back` places before the one at bat.
-    pub(super) fn batter_before(&self, back: u8) -> Option<PlayerId> {
+    /// The pitcher of a side; `None` where a coach or a machine pitches, whoever stands at the position.
+    pub(super) fn pitcher_of(&self, side: Side) -> Option<PlayerId> {
+        self.lineup(side).filter(|_| self.code.players_pitch).and_then(|l| l.at(Position::Pitcher))
+    }
+
+    /// The player before the one at bat, and, by `back`, those before him; empty places are passed over.
+    pub(super) fn batter_before(&self, back: usize) -> Option<PlayerId> {
         let lineup = self.lineup(self.situation.batting())?;
         let places = lineup.places() as u8;
-        let back = back % places.max(1);
-        lineup.batter((self.situation.place + places - back) % places.max(1))
+        let before = (1..places).map(|i| (self.situation.place + places - i) % places);
+        before.filter_map(|place| lineup.batter(place)).nth(back)
     }
 
     pub(super) fn place_runner(&mut self, base: Base, player: PlayerId) -> Result<(), Refusal> {
@@ -153,11 +161,15 @@ impl Game {
         if self.situation.on(base).is_some() {
             return Err(Refusal::BaseTaken(base));
         }
-        if self.situation.runners().any(|(_, r)| r.player == player) {
-            return Err(Refusal::BatterOnBase(player));
+        if self.situation.batter == Some(player) || self.situation.runners().any(|(_, r)| r.player == player) {
+            return Err(Refusal::AlreadyInPlay(player));
+        }
+        if self.halves.last().is_some_and(|half| half.placed[base as usize].is_some()) {
+            return Err(Refusal::PlacedAlready(base));
         }
         let runner = OnBase { player, key: RunnerKey(self.next_key), pitcher: self.situation.pitcher, placed: true };
         self.next_key += 1;
+        self.finished_turn = None;
         self.situation.bases[base as usize] = Some(runner);
         if let Some(half) = self.halves.last_mut() {
             half.placed[base as usize] = Some(runner);

@@ -4,8 +4,8 @@ use std::sync::Arc;
 
 use super::apply::Applied;
 use super::moves::OUTS;
-use super::{Game, Phase, Play, Refusal, Turn, TurnEnd, TurnKind};
-use crate::field::{Base, Count, Position, Side};
+use super::{Ending, FinishedTurn, Game, Phase, Play, Refusal, Turn, TurnEnd, TurnKind};
+use crate::field::{Base, Count, Side};
 use crate::log::{Action, EntryId, How, Move, Out, Start};
 use crate::team::{Change, PlayerId, Role};
 
@@ -23,7 +23,11 @@ impl Game {
             Change::Join(a) => self.on_roster(side, a.player)?,
             Change::Shift { .. } | Change::EndDesignatedHitter { .. } | Change::Leave { .. } => {}
         }
-        if let Change::Substitute { outgoing, role, .. } = change {
+        if let Change::Substitute { outgoing, role, incoming } = change {
+            // A courtesy runner is on base without being in the lineup.
+            if self.situation.runners().any(|(_, r)| r.player == *incoming) {
+                return Err(Refusal::AlreadyInPlay(*incoming));
+            }
             match role {
                 Role::PinchHitter if !at_bat => return Err(Refusal::NotAtBat),
                 Role::PinchHitter if self.situation.batter != Some(*outgoing) => {
@@ -41,11 +45,16 @@ impl Game {
         self.lineups[side.index()] = Some(lineup);
         self.refresh_defence(side);
         self.field_taken &= at_bat;
-        if let Change::Substitute { outgoing, incoming, .. } = change
-            && at_bat
+        if let Change::Substitute { outgoing, incoming, .. }
+        | Change::EndDesignatedHitter { replaces: outgoing, batter: incoming } = change
         {
-            for runner in self.situation.bases.iter_mut().flatten().filter(|r| r.player == *outgoing) {
-                runner.player = *incoming;
+            // An appeal may yet bring back the bases as they were before a batter out of turn.
+            let earlier = self.finished_turn.iter_mut().map(|f| &mut f.before).filter(|s| s.batting() == side);
+            let now = core::iter::once(&mut self.situation).filter(|_| at_bat);
+            for runner in earlier.chain(now).flat_map(|s| s.bases.iter_mut().flatten()) {
+                if runner.player == *outgoing {
+                    runner.player = *incoming;
+                }
             }
         }
         self.refresh_people();
@@ -55,7 +64,7 @@ impl Game {
     /// Batter and pitcher as the lineups now have them.
     pub(super) fn refresh_people(&mut self) {
         let count = self.situation.count;
-        let pitcher = self.defence[self.situation.fielding().index()].at(Position::Pitcher);
+        let pitcher = self.pitcher_of(self.situation.fielding());
         if pitcher != self.situation.pitcher {
             self.situation.pitcher = pitcher;
             let untouched = count == self.code.starting_count;
@@ -67,18 +76,16 @@ impl Game {
                 self.turn.pitchers.push((pitcher, since));
             }
         }
-        if self.turn.proper.is_none() {
-            let batter = self.lineup(self.situation.batting()).and_then(|l| l.batter(self.situation.place));
-            if batter != self.situation.batter {
-                self.situation.batter = batter;
-                if count == self.code.starting_count {
-                    self.turn.batters.clear();
-                }
-                if let Some(batter) = batter {
-                    self.turn.batters.push((batter, count.strikes));
-                } else if !self.code.missing_batter_is_out {
-                    self.next_batter();
-                }
+        let batter = self.lineup(self.situation.batting()).and_then(|l| l.batter(self.situation.place));
+        if batter != self.situation.batter {
+            self.situation.batter = batter;
+            if count == self.code.starting_count {
+                self.turn.batters.clear();
+            }
+            if let Some(batter) = batter {
+                self.turn.batters.push((batter, count.strikes));
+            } else if !self.code.missing_batter_is_out {
+                self.next_batter();
             }
         }
     }
@@ -125,6 +132,7 @@ impl Game {
             pitches_missed: false,
         });
         self.situation.outs += 1;
+        self.finished_turn = None;
         self.end_turn(before);
         self.after_play(before.runners().count() as u8);
         Ok(Some(play))
@@ -135,15 +143,35 @@ impl Game {
     pub(super) fn out_of_turn_appeal(&mut self, id: EntryId) -> Applied {
         if let Some((proper, place)) = self.turn.proper {
             self.underway()?;
+            let proper = self.in_place(place).unwrap_or(proper);
             self.situation.batter = Some(proper);
             self.situation.place = place;
             self.turn.batters = vec![(proper, 0)];
             self.turn.proper = None;
             return Ok(None);
         }
-        let Some(finished) = self.finished_turn.take() else { return Err(Refusal::NothingToAppeal) };
-        let (proper, place) = finished.proper;
-        if let Some(play) = self.steps.get_mut(finished.step).and_then(|s| s.play.as_mut()) {
+        match self.situation.phase {
+            // The improper batter's play may have ended the game.
+            Phase::Over(Ending::Played | Ending::Mercy) => {}
+            _ => self.underway()?,
+        }
+        let Some(finished) = self.finished_turn.clone() else { return Err(Refusal::NothingToAppeal) };
+        let kept = self.clone();
+        let applied = self.undo_turn(id, finished);
+        if applied.is_err() {
+            *self = kept;
+        }
+        applied
+    }
+
+    /// The player who has this batting place of the side at bat.
+    fn in_place(&self, place: u8) -> Option<PlayerId> {
+        self.lineup(self.situation.batting()).and_then(|l| l.batter(place))
+    }
+
+    /// Takes back the improper batter's play, with what followed while the ball was alive, and puts out the proper one.
+    fn undo_turn(&mut self, id: EntryId, finished: FinishedTurn) -> Applied {
+        for play in self.steps.iter_mut().skip(finished.step).filter_map(|s| s.play.as_mut()) {
             play.nullified = true;
         }
         self.halves.retain(|h| h.first_step <= finished.step);
@@ -151,6 +179,9 @@ impl Game {
             half.left_on_base = None;
         }
         self.situation = finished.before;
+        self.situation.pitcher = self.pitcher_of(self.situation.fielding());
+        let (proper, place) = finished.proper;
+        let proper = self.in_place(place).unwrap_or(proper);
         self.situation.place = place;
         self.situation.batter = Some(proper);
         self.next_place[self.situation.batting().index()] = place;

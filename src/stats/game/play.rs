@@ -41,8 +41,10 @@ impl Game {
 
     pub(super) fn in_order(&self) -> Result<(), Refusal> {
         self.underway()?;
-        match self.lineup(self.situation.fielding()).and_then(Lineup::clash) {
+        let fielding = self.situation.fielding();
+        match self.lineup(fielding).and_then(Lineup::clash) {
             Some(position) => Err(Refusal::TwoAtPosition(position)),
+            None if self.code.players_pitch && self.situation.pitcher.is_none() => Err(Refusal::NoPitcher(fielding)),
             None => Ok(()),
         }
     }
@@ -69,10 +71,10 @@ impl Game {
         let call = pitch.call;
         let mut draft = self.draft(id, Some(Thrown::Called(call)), pitch.action.clone());
         let count = self.situation.count;
-        let last_strike = count.strikes + 1 >= self.code.strikes_for_out;
+        let last_strike = count.strikes.saturating_add(1) >= self.code.strikes_for_out;
         match call {
             _ if call.is_ball() => {
-                if self.code.balls_for_walk.is_some_and(|n| count.balls + 1 >= n) {
+                if self.code.balls_for_walk.is_some_and(|n| count.balls.saturating_add(1) >= n) {
                     draft.turn = Some(match call {
                         Call::IntentionalBall => TurnKind::IntentionalWalk,
                         _ => TurnKind::Walk,
@@ -89,7 +91,7 @@ impl Game {
                 let looking = matches!(call, Call::CalledStrike | Call::AutomaticStrike);
                 draft.turn = Some(TurnKind::Strikeout { looking });
             }
-            _ => draft.count.strikes += 1,
+            _ => draft.count.strikes = count.strikes.saturating_add(1),
         }
         self.play_out(draft)
     }
@@ -143,7 +145,8 @@ impl Game {
                 lineup.take_field();
             }
         }
-        if draft.thrown.is_some() || (draft.turn.is_some() && !draft.continues) {
+        if !draft.continues {
+            // A pitch or a play makes what the improper batter did legal (OBR 6.03(b)).
             self.finished_turn = None;
         }
         let turn = draft.turn.map(|kind| TurnEnd {
@@ -171,7 +174,8 @@ impl Game {
         });
         self.situation.bases = bases;
         self.situation.outs += outs;
-        self.situation.score[before.batting().index()] += u16::from(runs);
+        let score = &mut self.situation.score[before.batting().index()];
+        *score = score.saturating_add(u16::from(runs));
         self.situation.count = draft.count;
         if turn.is_some() {
             self.end_turn(before);

@@ -46,8 +46,11 @@ pub enum Refusal {
     /// Empty card.
     #[error("The batting order is empty.")]
     CardEmpty,
+    /// More batters than any code has.
+    #[error("A batting order has at most 99 places.")]
+    OrderTooLong,
     /// No pitcher.
-    #[error("The {0} have no pitcher on the card.")]
+    #[error("The {0} have no pitcher.")]
     NoPitcher(Side),
     /// Twice on a card.
     #[error("A player is on the card twice.")]
@@ -110,6 +113,12 @@ pub enum Refusal {
     /// Somebody there.
     #[error("Somebody is on {0} already.")]
     BaseTaken(Base),
+    /// Placed there before.
+    #[error("A runner has been placed on {0} in this half-inning already.")]
+    PlacedAlready(Base),
+    /// At the plate or on base.
+    #[error("This player is at the plate or on base already.")]
+    AlreadyInPlay(PlayerId),
     /// Home is no base to stand on.
     #[error("Nobody can be placed at home.")]
     NotABase,

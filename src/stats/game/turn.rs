@@ -73,7 +73,7 @@ impl Turn {
     pub fn charged_batter(&self, kind: TurnKind, strikes_for_out: u8) -> Option<PlayerId> {
         let mut at = self.batters.len().checked_sub(1)?;
         if matches!(kind, TurnKind::Strikeout { .. }) {
-            while at > 0 && self.batters[at].1 + 1 >= strikes_for_out {
+            while at > 0 && self.batters[at].1.saturating_add(1) >= strikes_for_out {
                 at -= 1;
             }
         }

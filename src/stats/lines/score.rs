@@ -57,7 +57,7 @@ pub(super) fn line_score(game: &Game, book: &Book) -> LineScore {
     for (play, judged) in book.plays(game).filter(|(p, _)| !p.nullified) {
         let side = &mut sides[play.batting().index()];
         if let Some(Some(runs)) = side.innings.get_mut(usize::from(play.before.inning) - 1) {
-            *runs += u16::from(play.runs());
+            *runs = runs.saturating_add(u16::from(play.runs()));
         }
         side.hits += u32::from(judged.result.as_ref().is_some_and(|r| r.verdict.hit_bases().is_some()));
         let errors = judged.credits.iter().filter(|(_, c)| *c == Credit::Error).count() as u32;

@@ -5,6 +5,9 @@ use crate::code::{Code, Reentry};
 use crate::field::{Position, Post};
 use crate::game::Refusal;
 
+/// Places a batting order may have. No code comes near it; a damaged file may.
+const MOST_PLACES: usize = 99;
+
 /// What a player has done in the game, in the order a box score prints it ("PH-SS").
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Duty {
@@ -64,6 +67,9 @@ impl Lineup {
     pub fn from_card(card: &Card) -> Result<Self, Refusal> {
         if card.order.is_empty() {
             return Err(Refusal::CardEmpty);
+        }
+        if card.order.len() > MOST_PLACES {
+            return Err(Refusal::OrderTooLong);
         }
         let mut lineup = Self::default();
         for (i, a) in card.everyone().enumerate() {
@@ -225,6 +231,9 @@ impl Lineup {
             Change::Join(a) => {
                 if !code.continuous_order {
                     return Err(Refusal::OrderIsClosed);
+                }
+                if next.order.len() >= MOST_PLACES {
+                    return Err(Refusal::OrderTooLong);
                 }
                 next.may_enter(a.player, None, code)?;
                 let place = next.order.len() as u8;
