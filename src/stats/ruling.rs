@@ -120,7 +120,7 @@ fn judge(play: &Play, judgments: &Judgments) -> Judged {
         runs,
         grounded_into_double_play,
         thefts: theft::rule(play, judgments),
-        credits: credit::rule(play),
+        credits: credit::rule(play, result.as_ref()),
         wild_pitch,
         passed_ball,
         balk: theft::balk(play),

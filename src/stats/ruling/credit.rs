@@ -1,9 +1,9 @@
 //! Putouts and assists (OBR 9.09, 9.10), double and triple plays (OBR 9.11), errors (OBR 9.12).
 
-use super::Judged;
+use super::{BatterResult, Because, Judged, Ruling};
 use crate::field::Position;
 use crate::game::{Play, TurnKind};
-use crate::log::{How, MisplayKind, Out};
+use crate::log::{Cause, How, MisplayKind, Out, Start};
 
 /// What a fielder is credited with or charged.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -20,7 +20,7 @@ pub enum Credit {
     TriplePlay,
 }
 
-pub(super) fn rule(play: &Play) -> Vec<(Position, Credit)> {
+pub(super) fn rule(play: &Play, result: Option<&Ruling<BatterResult>>) -> Vec<(Position, Credit)> {
     let mut credits = Vec::new();
     if play.nullified {
         return credits;
@@ -32,9 +32,16 @@ pub(super) fn rule(play: &Play) -> Vec<(Position, Credit)> {
             credits.push((*putout, Credit::Putout));
         }
     }
-    for misplay in &play.misplays {
+    let judged = result.filter(|r| r.because == Because::Judged).map(|r| r.verdict);
+    let overruled = judged.and_then(|_| batters_error(play));
+    for (_, misplay) in play.misplays.iter().enumerate().filter(|(i, _)| Some(*i) != overruled) {
         assists(&misplay.after, &mut credits);
         credits.push((misplay.by, Credit::Error));
+    }
+    if let Some(BatterResult::ReachedOnError(by)) = judged
+        && !credits.contains(&(by, Credit::Error))
+    {
+        credits.push((by, Credit::Error));
     }
     let interference = play.turn.is_some_and(|t| t.kind == TurnKind::CatcherInterference)
         && !play.misplays.iter().any(|m| m.kind == MisplayKind::Interference);
@@ -42,6 +49,17 @@ pub(super) fn rule(play: &Play) -> Vec<(Position, Credit)> {
         credits.push((Position::Catcher, Credit::Error));
     }
     credits
+}
+
+/// The error by which the entry says the batter reached, if it did nothing else: who is charged, and whether anybody is,
+/// goes by the scorer's judgment of how he reached (OBR 9.12(a)(1)).
+fn batters_error(play: &Play) -> Option<usize> {
+    let first = play.batter_move()?.legs.first()?;
+    let Cause::Error(by_error) = first.cause else { return None };
+    let uses = play.moves.iter().flat_map(|m| m.legs.iter().map(move |leg| (m.from, leg)));
+    let only =
+        uses.filter(|(_, leg)| leg.cause == first.cause).all(|(from, leg)| from == Start::Batter && leg == first);
+    only.then_some(usize::from(by_error))
 }
 
 /// One assist a fielder for one out, however often he handled the ball (OBR 9.10(a)).
