@@ -91,6 +91,11 @@ pub fn why(game: &Game, account: &Account, number: Number) -> Vec<Evidence> {
 }
 
 impl Number {
+    /// A whole side's number rather than a player's.
+    pub const fn is_of_a_side(self) -> bool {
+        matches!(self, Self::HitsOf(_) | Self::RunsOf(_) | Self::ErrorsOf(_) | Self::EarnedAgainst(_))
+    }
+
     /// Whether a ruling counts; `None` if it has nothing to do with the number.
     fn counts(self, batting: Side, charged: Option<PlayerId>, ruled: &Ruled) -> Option<bool> {
         match (self, ruled) {

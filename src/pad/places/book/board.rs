@@ -19,7 +19,7 @@ pub fn Board() -> impl IntoView {
         played.max(game.with(|game| usize::from(game.code().innings)))
     });
     view! {
-        <section class="board" aria-label=words::LINE_SCORE>
+        <section class="scoreboard" aria-label=words::LINE_SCORE>
             <p class="state" role="status">{state}</p>
             <div class="scroll" tabindex="0" role="region" aria-label=words::LINE_SCORE>
                 <table>

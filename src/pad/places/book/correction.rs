@@ -2,6 +2,7 @@
 
 use benchbook_stats::account::compare::{Comparison, compare};
 use benchbook_stats::account::english;
+use benchbook_stats::account::why::Number;
 use benchbook_stats::log::{EntryId, Event};
 use leptos::prelude::*;
 
@@ -63,17 +64,38 @@ fn Differences(
 ) -> impl IntoView {
     let reading = Reading::get();
     let nothing = comparison.is_empty();
-    let number = move |(number, before, after)| {
-        let what = english::number(number, &|id| reading.name(id), &|side| reading.team(side));
-        view! { <tr><th scope="row">{what}</th><td>{words::from_to(before, after)}</td></tr> }
-    };
+    let (totals, players): (Vec<_>, Vec<_>) = comparison.numbers.into_iter().partition(|(n, ..)| n.is_of_a_side());
     let no_longer = move |(entry, refusal): (EntryId, benchbook_stats::game::Refusal)| {
         view! { <li>{reading.sentence(entry)}" "<b>{words::NO_LONGER_FITS}</b>" "{refusal.to_string()}</li> }
     };
+    let few = players.len() <= FEW;
+    let folded = words::more_numbers(players.len());
+    let players = view! { <Numbers numbers=players/> };
     view! {
         {nothing.then_some(words::NO_CHANGE)}
         {comparison.situation.map(|s| view! { <p>{words::stands(&s)}</p> })}
-        <table class="changes"><tbody>{comparison.numbers.into_iter().map(number).collect_view()}</tbody></table>
         <ul class="changes">{comparison.no_longer_fit.into_iter().map(no_longer).collect_view()}</ul>
+        <Numbers numbers=totals/>
+        {if few {
+            players.into_any()
+        } else {
+            view! { <details><summary>{folded}</summary>{players}</details> }.into_any()
+        }}
     }
+}
+
+/// Numbers of players that change, shown without being asked for.
+const FEW: usize = 8;
+
+#[component]
+fn Numbers(
+    /// Number, before, after.
+    numbers: Vec<(Number, u32, u32)>,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let row = move |(number, before, after)| {
+        let what = english::number(number, &|id| reading.name(id), &|side| reading.team(side));
+        view! { <tr><th scope="row">{what}</th><td>{words::from_to(before, after)}</td></tr> }
+    };
+    view! { <table class="changes"><tbody>{numbers.into_iter().map(row).collect_view()}</tbody></table> }
 }

@@ -100,8 +100,8 @@ fn Pitches(
     })
 }
 
-/// Entries struck out, latest first, each as it would be told: a pitch by its name, a play by its sentence.
-pub fn struck_out(game: &Game) -> Vec<(EntryId, String)> {
+/// Entries struck out, latest first.
+pub fn struck_out(game: &Game) -> Vec<EntryId> {
     let mut struck: Vec<EntryId> = Vec::new();
     for entry in game.log() {
         match &entry.event {
@@ -111,19 +111,15 @@ pub fn struck_out(game: &Game) -> Vec<(EntryId, String)> {
         }
     }
     struck.reverse();
-    struck.into_iter().map(|id| (id, told_if_it_counted(game, id))).collect()
+    struck
 }
 
-fn told_if_it_counted(game: &Game, entry: EntryId) -> String {
-    let Ok(restored) = game.preview(Event::Reinstate { entry }) else { return String::new() };
+/// An entry that was struck out as it would be told: a pitch by its name, a play by its sentence.
+pub fn told_if_it_counted(game: &Game, entry: EntryId) -> String {
+    let Ok(restored) = game.preview(Event::Reinstate { entry }) else { return words::entry(entry) };
     let account = Account::of(&restored);
-    let pitch = account
-        .halves
-        .iter()
-        .flat_map(|h| &h.lines)
-        .flat_map(|l| &l.pitches)
-        .find(|(id, _)| *id == entry)
-        .map(|(_, thrown)| english::pitch(*thrown).to_owned());
-    let line = account.line(entry).filter(|line| line.entry == entry);
-    line.map(|line| english::line(line, &|id| restored.label(id))).or(pitch).unwrap_or_else(|| format!("Entry {}", entry.0))
+    let line = account.line(entry);
+    let own = line.filter(|l| l.entry == entry).map(|l| english::line(l, &|id| restored.label(id)));
+    let pitch = || line?.pitches.iter().find(|(id, _)| *id == entry).map(|(_, t)| english::pitch(*t).to_owned());
+    own.or_else(pitch).unwrap_or_else(|| words::entry(entry))
 }

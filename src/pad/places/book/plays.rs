@@ -1,7 +1,7 @@
 //! The game in plain words: newest first while it goes on, from the first pitch on when it is over.
 
 use benchbook_stats::account::HalfAccount;
-use benchbook_stats::log::EntryId;
+use benchbook_stats::log::{EntryId, Event};
 use leptos::prelude::*;
 
 use super::line::LineOf;
@@ -96,35 +96,50 @@ fn sums_of(half: &HalfAccount) -> String {
     words::sums(half.runs, half.hits, half.errors, half.left_on_base)
 }
 
-/// Entries struck out, each of which can be put back.
+/// Entries struck out, each of which can be put back. What they said is worked out only when asked for: each needs the
+/// game replayed with it.
 #[component]
 fn Struck() -> impl IntoView {
     let reading = Reading::get();
     let struck = Memo::new(move |_| reading.scoring.game.with(super::line::struck_out));
-    let put_back = move |entry: EntryId| {
-        reading.scoring.tap(benchbook_stats::log::Event::Reinstate { entry });
-    };
+    let open = RwSignal::new(false);
     view! {
         <Show when=move || struck.with(|s| !s.is_empty())>
-            <details class="struck-list">
-                <summary>{words::STRUCK_OUT}" ("{move || struck.with(Vec::len)}")"</summary>
-                <ul>
-                    {move || {
-                        struck
-                            .get()
-                            .into_iter()
-                            .map(|(entry, what)| {
-                                view! {
-                                    <li>
-                                        <span class="struck">{what}</span>
-                                        <button type="button" on:click=move |_| put_back(entry)>{words::PUT_BACK}</button>
-                                    </li>
-                                }
-                            })
-                            .collect_view()
-                    }}
-                </ul>
-            </details>
+            <section class="struck-list">
+                <button
+                    type="button"
+                    class="quiet"
+                    aria-expanded=move || open.get().to_string()
+                    on:click=move |_| open.update(|o| *o = !*o)
+                >
+                    {words::STRUCK_OUT}" ("{move || struck.with(Vec::len)}")"
+                </button>
+                <Show when=move || open.get()>
+                    <ul>
+                        <For each=move || struck.get() key=|entry| *entry let:entry>
+                            <StruckOut entry=entry/>
+                        </For>
+                    </ul>
+                </Show>
+            </section>
         </Show>
+    }
+}
+
+#[component]
+fn StruckOut(
+    /// Which.
+    entry: EntryId,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let what = reading.scoring.game.with_untracked(|game| super::line::told_if_it_counted(game, entry));
+    let put_back = move |_| {
+        reading.scoring.tap(Event::Reinstate { entry });
+    };
+    view! {
+        <li>
+            <span class="struck">{what}</span>
+            <button type="button" on:click=put_back>{words::PUT_BACK}</button>
+        </li>
     }
 }

@@ -2,6 +2,7 @@
 
 use benchbook_stats::field::{Half, Side};
 use benchbook_stats::game::{Ending, Phase, Situation};
+use benchbook_stats::log::EntryId;
 
 use super::Page;
 
@@ -116,6 +117,14 @@ pub fn does_not_balance(came_up: u32, accounted: u32) -> String {
     } else {
         format!("{accounted} are accounted for, but only {came_up} came up: {batters} missing on the left.")
     }
+}
+
+pub fn entry(entry: EntryId) -> String {
+    format!("Entry {}", entry.0)
+}
+
+pub fn more_numbers(count: usize) -> String {
+    format!("{count} numbers of players would change")
 }
 
 /// A number that changes.

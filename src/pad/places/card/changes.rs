@@ -1,0 +1,50 @@
+//! Once play has begun: who came in for whom, in order.
+
+use benchbook_stats::account::{Account, Told, english};
+use leptos::prelude::*;
+
+use super::start::Refused;
+use super::{Desk, words};
+use crate::place::{Place, Room};
+
+/// The changes so far.
+#[component]
+pub fn Changes() -> impl IntoView {
+    let desk = Desk::get();
+    let changes = Memo::new(move |_| {
+        desk.scoring.game.with(|game| {
+            let account = Account::of(game);
+            let halves = account.halves.iter();
+            let changes = halves.flat_map(|half| half.lines.iter().map(move |line| (half.inning, half.half, line)));
+            changes
+                .filter(|(.., line)| line.conflict.is_none() && line.told.iter().any(is_change))
+                .map(|(inning, half, line)| {
+                    (words::half(inning, half), english::line(line, &|id| game.label(id)))
+                })
+                .collect::<Vec<_>>()
+        })
+    });
+    let plate = Place::Game(desk.scoring.id.get_value(), Room::Plate).hash();
+    view! {
+        <section class="changes">
+            <h2>{words::CHANGES}</h2>
+            <Refused/>
+            <Show
+                when=move || changes.with(|c| !c.is_empty())
+                fallback=|| view! { <p class="soft">{words::NO_CHANGES}</p> }
+            >
+                <dl>
+                    {move || {
+                        let row = |(when, what)| view! { <dt>{when}</dt><dd>{what}</dd> };
+                        changes.get().into_iter().map(row).collect_view()
+                    }}
+                </dl>
+            </Show>
+            <a class="button main" href=plate>{words::TO_THE_PLATE}</a>
+        </section>
+    }
+}
+
+const fn is_change(told: &Told) -> bool {
+    matches!(told, Told::Substituted { .. } | Told::Changed { .. })
+}

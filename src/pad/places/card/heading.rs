@@ -1,0 +1,49 @@
+//! Date, place and competition.
+
+use benchbook_stats::log::{Event, Heading};
+use leptos::prelude::*;
+
+use super::player::written;
+use super::{Desk, words};
+
+/// The heading, folded away once it is filled in.
+#[component]
+pub fn HeadingForm() -> impl IntoView {
+    let desk = Desk::get();
+    let heading = Memo::new(move |_| desk.scoring.game.with(|game| game.heading().clone()));
+    let summary = move || {
+        let text = heading.with(words::heading);
+        if text.is_empty() { words::UNKNOWN_GAME.to_owned() } else { text }
+    };
+    let put = move |change: &dyn Fn(&mut Heading, String), event: &web_sys::Event| {
+        let mut next = heading.get_untracked();
+        change(&mut next, written(&event_target_value(event)));
+        if next != heading.get_untracked() {
+            desk.tap(Event::Heading(next));
+        }
+    };
+    let text = move |says: &'static str, get: fn(&Heading) -> &String, set: fn(&mut Heading, String)| {
+        view! {
+            <label>
+                <span class="says">{says}</span>
+                <input maxlength="60" prop:value=move || heading.with(|h| get(h).clone()) on:change=move |e| put(&set, &e)/>
+            </label>
+        }
+    };
+    let date = move || heading.with(|h| h.date.map(|d| d.to_string()).unwrap_or_default());
+    view! {
+        <details class="heading">
+            <summary><span class="what">{words::GAME}</span><span class="now">{summary}</span></summary>
+            <div class="fields">
+                <label>
+                    <span class="says">{words::DATE}</span>
+                    <input type="date" prop:value=date on:change=move |e| put(&|h, day| h.date = day.parse().ok(), &e)/>
+                </label>
+                {text(words::START, |h| &h.start, |h, t| h.start = t)}
+                {text(words::PLACE, |h| &h.place, |h, t| h.place = t)}
+                {text(words::COMPETITION, |h| &h.competition, |h, t| h.competition = t)}
+                {text(words::SCORER, |h| &h.scorer, |h, t| h.scorer = t)}
+            </div>
+        </details>
+    }
+}

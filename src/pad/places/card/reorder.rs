@@ -1,0 +1,145 @@
+//! Changing the order: by buttons, or by dragging a batter to another place.
+
+use benchbook_stats::field::Side;
+use benchbook_stats::team::PlayerId;
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+
+use super::{Desk, edit, words};
+
+/// A drag that goes on: who, from which place, over which place.
+#[derive(Clone, Copy, PartialEq)]
+struct Drag {
+    id: PlayerId,
+    from: usize,
+    over: usize,
+}
+
+/// The order, to be changed.
+#[component]
+pub fn Reorder(
+    /// Whose.
+    side: Side,
+) -> impl IntoView {
+    let desk = Desk::get();
+    let players = Memo::new(move |_| desk.card(side).order.iter().map(|a| a.player).collect::<Vec<_>>());
+    let drag = RwSignal::new(None::<Drag>);
+    view! {
+        <ol class="order moving" class:dragging=move || drag.get().is_some()>
+            <For each=move || players.get() key=|id| *id let:id>
+                <Row side=side id=id players=players drag=drag/>
+            </For>
+        </ol>
+    }
+}
+
+#[component]
+fn Row(
+    /// Whose side.
+    side: Side,
+    /// Who.
+    id: PlayerId,
+    /// The order.
+    players: Memo<Vec<PlayerId>>,
+    /// The drag, while there is one.
+    drag: RwSignal<Option<Drag>>,
+) -> impl IntoView {
+    let desk = Desk::get();
+    let place = Memo::new(move |_| players.with(|p| p.iter().position(|other| *other == id).unwrap_or(0)));
+    let count = Memo::new(move |_| players.with(Vec::len));
+    let label = Memo::new(move |_| desk.scoring.game.with(|game| game.label(id)));
+    let to = move |place_to: usize| {
+        desk.put_card(side, edit::moved(desk.card(side), place.get_untracked(), place_to));
+    };
+    let lifted = move || drag.get().is_some_and(|d| d.id == id);
+    let under = move || drag.get().is_some_and(|d| d.over == place.get() && d.id != id);
+    view! {
+        <li data-place=move || place.get() class:lifted=lifted class:under=under>
+            <Handle side=side id=id place=place drag=drag/>
+            <span class="place">{move || place.get() + 1}</span>
+            <span class="label">{label}</span>
+            <button
+                type="button"
+                disabled=move || place.get() == 0
+                aria-label=move || words::move_to(&label.get(), words::MOVE_UP)
+                on:click=move |_| to(place.get_untracked().saturating_sub(1))
+            >
+                "▲"
+            </button>
+            <button
+                type="button"
+                disabled=move || { place.get() + 1 >= count.get() }
+                aria-label=move || words::move_to(&label.get(), words::MOVE_DOWN)
+                on:click=move |_| to(place.get_untracked() + 1)
+            >
+                "▼"
+            </button>
+            <button
+                type="button"
+                disabled=move || count.get() == 1
+                aria-label=move || words::move_to(&label.get(), words::TAKE_OFF)
+                on:click=move |_| desk.put_card(side, edit::without(desk.card(side), id))
+            >
+                "✕"
+            </button>
+        </li>
+    }
+}
+
+/// What a finger takes hold of.
+#[component]
+fn Handle(
+    /// Whose side.
+    side: Side,
+    /// Who.
+    id: PlayerId,
+    /// Where now.
+    place: Memo<usize>,
+    /// The drag.
+    drag: RwSignal<Option<Drag>>,
+) -> impl IntoView {
+    let desk = Desk::get();
+    let down = move |event: web_sys::PointerEvent| {
+        event.prevent_default();
+        if let Some(handle) = event.current_target().and_then(|t| t.dyn_into::<web_sys::Element>().ok()) {
+            // Without capture the drag ends where the finger leaves the handle; nothing worse.
+            let _ = handle.set_pointer_capture(event.pointer_id());
+        }
+        let from = place.get_untracked();
+        drag.set(Some(Drag { id, from, over: from }));
+    };
+    let moves = move |event: web_sys::PointerEvent| {
+        if let (Some(d), Some(over)) = (drag.get_untracked(), place_under(&event))
+            && d.over != over
+        {
+            drag.set(Some(Drag { over, ..d }));
+        }
+    };
+    let up = move |_| {
+        if let Some(d) = drag.get_untracked() {
+            drag.set(None);
+            desk.put_card(side, edit::moved(desk.card(side), d.from, d.over));
+        }
+    };
+    view! {
+        <span
+            class="handle"
+            aria-hidden="true"
+            title=words::DRAG
+            on:pointerdown=down
+            on:pointermove=moves
+            on:pointerup=up
+            on:pointercancel=move |_| drag.set(None)
+        >
+            "⠿"
+        </span>
+    }
+}
+
+/// The place in the same order that lies under the pointer.
+fn place_under(event: &web_sys::PointerEvent) -> Option<usize> {
+    let at = document().element_from_point(event.client_x() as f32, event.client_y() as f32)?;
+    let row = at.closest("[data-place]").ok()??;
+    let own = event.current_target()?.dyn_into::<web_sys::Element>().ok()?.closest(".order").ok()??;
+    own.contains(Some(&row)).then(|| row.get_attribute("data-place")?.parse().ok())?
+}

@@ -1,0 +1,120 @@
+//! One side's card: its name, its order, who fields only, its bench.
+
+use benchbook_stats::field::Side;
+use benchbook_stats::log::Event;
+use leptos::prelude::*;
+
+use super::bench::Bench;
+use super::order::{FieldsOnly, Order};
+use super::player::written;
+use super::reorder::Reorder;
+use super::{Desk, edit, words};
+
+/// One side.
+#[component]
+pub fn SideCard(
+    /// Which.
+    side: Side,
+) -> impl IntoView {
+    let desk = Desk::get();
+    let has_card = Memo::new(move |_| desk.scoring.game.with(|game| game.lineup(side).is_some()));
+    let reordering = RwSignal::new(false);
+    view! {
+        <section class="side" aria-label=words::side(side)>
+            <TeamName side=side/>
+            <Show when=move || has_card.get() fallback=move || view! { <NoCard side=side/> }>
+                <Show
+                    when=move || reordering.get() && desk.before.get()
+                    fallback=move || view! { <Order side=side/> }
+                >
+                    <Reorder side=side/>
+                </Show>
+                <Show when=move || desk.before.get()>
+                    <Tools side=side reordering=reordering/>
+                </Show>
+                <FieldsOnly side=side/>
+            </Show>
+            <Bench side=side/>
+        </section>
+    }
+}
+
+#[component]
+fn TeamName(
+    /// Whose.
+    side: Side,
+) -> impl IntoView {
+    let desk = Desk::get();
+    let name = Memo::new(move |_| desk.scoring.game.with(|game| game.team_name(side).to_owned()));
+    let put = move |event: web_sys::Event| {
+        let text = written(&event_target_value(&event));
+        if text != name.get_untracked() {
+            desk.tap(Event::Team { side, name: text });
+        }
+    };
+    view! {
+        <label class="team-name">
+            <span class="says">{words::side(side)}</span>
+            <input maxlength="40" autocomplete="off" aria-label=words::of(words::TEAM_NAME, words::side(side)) prop:value=name on:change=put/>
+        </label>
+    }
+}
+
+#[component]
+fn NoCard(
+    /// Whose.
+    side: Side,
+) -> impl IntoView {
+    let desk = Desk::get();
+    let fill = move |_| {
+        let (players, card) = desk.scoring.game.with_untracked(edit::numbered);
+        let all = players.into_iter().all(|player| desk.tap(Event::Player { side, player }));
+        if all {
+            desk.put_card(side, card);
+        }
+    };
+    view! {
+        <p class="soft">{words::NO_CARD}</p>
+        <Show when=move || desk.before.get()>
+            <button type="button" class="main" on:click=fill>{words::NUMBERED}</button>
+            <p class="soft small">{words::NUMBERED_HINT}</p>
+        </Show>
+    }
+}
+
+#[component]
+fn Tools(
+    /// Whose.
+    side: Side,
+    /// The order is being changed.
+    reordering: RwSignal<bool>,
+) -> impl IntoView {
+    let desk = Desk::get();
+    let most = Memo::new(move |_| desk.scoring.game.with(|game| edit::most_batters(game.code())));
+    let full = Memo::new(move |_| desk.card(side).order.len() >= most.get());
+    let add = move |_| {
+        let player = desk.scoring.game.with_untracked(benchbook_stats::game::Game::next_player_id);
+        if desk.tap(Event::Player { side, player: benchbook_stats::team::Player::unnamed(player) }) {
+            let card = desk
+                .scoring
+                .game
+                .with_untracked(|game| edit::with_batter(edit::card_of(game, side), player, game.code()));
+            desk.put_card(side, card);
+        }
+    };
+    view! {
+        <p class="tools">
+            <button
+                type="button"
+                aria-pressed=move || reordering.get().to_string()
+                on:click=move |_| reordering.update(|r| *r = !*r)
+            >
+                {move || if reordering.get() { words::REORDER_DONE } else { words::REORDER }}
+            </button>
+            <button type="button" disabled=move || full.get() on:click=add>{words::ADD_BATTER}</button>
+        </p>
+        <Show when=move || full.get()>
+            <p class="soft small">{move || words::most_batters(most.get())}</p>
+        </Show>
+    }
+}

@@ -1,0 +1,147 @@
+//! The words of the Card.
+
+use benchbook_stats::code::Reentry;
+use benchbook_stats::field::{Half, Position, Post, Side};
+use benchbook_stats::log::Heading;
+
+use super::checks::Missing;
+
+pub const CARD: &str = "The Card";
+pub const VISITORS_BAT_FIRST: &str = "Visitors (bat first)";
+pub const HOME: &str = "Home";
+pub const TEAM_NAME: &str = "Team name";
+pub const NO_CARD: &str = "No lineup yet.";
+pub const NUMBERED: &str = "Fill in numbered batters";
+pub const NUMBERED_HINT: &str =
+    "Names, numbers and positions can be changed at any time before play; names and numbers also during it.";
+pub const SHIRT: &str = "No.";
+pub const NAME: &str = "Name";
+pub const POST: &str = "Plays";
+pub const ADD_BATTER: &str = "Add a batter";
+pub const REORDER: &str = "Change the order";
+pub const REORDER_DONE: &str = "Done";
+pub const MOVE_UP: &str = "up";
+pub const MOVE_DOWN: &str = "down";
+pub const TAKE_OFF: &str = "to the bench";
+pub const DRAG: &str = "Drag to another place";
+pub const FIELDS_ONLY: &str = "Fields, does not bat";
+pub const NO_DH: &str = "No designated hitter";
+pub const BENCH: &str = "Bench";
+pub const ADD_TO_BENCH: &str = "Add a player to the bench";
+pub const INTO_THE_ORDER: &str = "Into the order";
+pub const GAME: &str = "The game";
+pub const DATE: &str = "Date";
+pub const START: &str = "Begins at";
+pub const PLACE: &str = "Place";
+pub const COMPETITION: &str = "Competition";
+pub const SCORER: &str = "Who keeps this book";
+pub const UNKNOWN_GAME: &str = "Date, place and competition";
+pub const RULES: &str = "Rules of play";
+pub const EVERY_RULE: &str = "Every rule, to be changed";
+pub const LEAGUE_FIRST: &str = "Your league's rules come first.";
+pub const RULES_FIXED: &str = "The game has begun: rules and cards are fixed. Changes are recorded at the Plate.";
+pub const PRESET: &str = "Start from";
+pub const OWN_RULES: &str = "As changed";
+pub const RULES_NAME: &str = "What these rules are called";
+pub const RULES_SOURCE: &str = "Where they come from";
+pub const MERCY: &str = "The game ends by a lead";
+pub const MERCY_LEAD: &str = "Runs ahead";
+pub const MERCY_AFTER: &str = "after inning";
+pub const ADD: &str = "Add";
+pub const REMOVE: &str = "Remove";
+pub const TIE_BREAK_BASES: &str = "Runners placed on";
+pub const REENTRY: &str = "A player who has left may come back";
+pub const BEFORE: &str = "Before the first pitch";
+pub const NOTHING_MISSING: &str = "Nothing is missing.";
+pub const STOPS: &str = "Needed:";
+pub const GOOD_TO_KNOW: &str = "Good to know:";
+pub const PLAY_BALL: &str = "Play ball";
+pub const TO_THE_PLATE: &str = "To the Plate";
+pub const CHANGES: &str = "Changes during the game";
+pub const NO_CHANGES: &str = "None so far. They are recorded at the Plate.";
+
+pub const fn side(side: Side) -> &'static str {
+    match side {
+        Side::Visitors => VISITORS_BAT_FIRST,
+        Side::Home => HOME,
+    }
+}
+
+pub fn batter(place: usize) -> String {
+    format!("Batter {}", place + 1)
+}
+
+pub fn of(what: &str, whom: &str) -> String {
+    format!("{what}, {whom}")
+}
+
+pub fn move_to(whom: &str, direction: &str) -> String {
+    format!("{whom}: {direction}")
+}
+
+/// "1 P", "DH".
+pub fn post(post: Post) -> String {
+    match post {
+        Post::Fields(position) if position == Position::ShortField => "10 SF".into(),
+        Post::Fields(position) => format!("{} {}", position.number(), position.abbreviation()),
+        Post::DesignatedHitter => "DH".into(),
+        Post::ExtraHitter => "Bats only".into(),
+    }
+}
+
+pub const fn reentry(reentry: Reentry) -> &'static str {
+    match reentry {
+        Reentry::Never => "Never",
+        Reentry::StartersOnce => "Starters, once",
+        Reentry::Free => "Anyone, any time",
+    }
+}
+
+pub fn most_batters(most: usize) -> String {
+    format!("The rules of play take {most} batters.")
+}
+
+pub fn differs(fields: usize) -> String {
+    match fields {
+        1 => "1 rule differs from it.".into(),
+        n => format!("{n} rules differ from it."),
+    }
+}
+
+pub fn heading(heading: &Heading) -> String {
+    let date = heading.date.map(|d| d.to_string());
+    let parts = [date.unwrap_or_default(), heading.start.clone(), heading.place.clone(), heading.competition.clone()];
+    parts.iter().filter(|p| !p.is_empty()).cloned().collect::<Vec<_>>().join(" · ")
+}
+
+pub fn missing(missing: &Missing, team: &dyn Fn(Side) -> String) -> String {
+    match missing {
+        Missing::Card(side) => format!("{}: no lineup yet.", team(*side)),
+        Missing::Pitcher(side) => format!("{}: no pitcher.", team(*side)),
+        Missing::Fielders(side, open) => {
+            let names: Vec<_> = open.iter().map(|p| p.name()).collect();
+            format!("{}: nobody is {}.", team(*side), names.join(", "))
+        }
+        Missing::TooManyBatters(side, has, most) => {
+            format!("{}: {has} batters; the rules of play take {most}.", team(*side))
+        }
+        Missing::SameNumber(side, number) => format!("{}: two players wear {number}.", team(*side)),
+        Missing::Unknown(side, 1) => format!("{}: one player has neither name nor number yet.", team(*side)),
+        Missing::Unknown(side, n) => format!("{}: {n} players have neither name nor number yet.", team(*side)),
+        Missing::NoDesignatedHitter(side) => {
+            format!("{}: the rules of play have no designated hitter.", team(*side))
+        }
+        Missing::NobodyBatsFor(side) => {
+            format!("{}: somebody only fields, and there is no designated hitter.", team(*side))
+        }
+        Missing::Date => "No date: pitch counts and rest go by the day.".into(),
+    }
+}
+
+/// "Top of 7".
+pub fn half(inning: u8, half: Half) -> String {
+    match half {
+        Half::Top => format!("Top of {inning}"),
+        Half::Bottom => format!("Bottom of {inning}"),
+    }
+}
