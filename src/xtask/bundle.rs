@@ -49,6 +49,8 @@ pub fn build(public_url: &str) -> Result<()> {
     command.current_dir(places::root()).env("PATH", tools::path_with(&kit.folders)?);
     // Trunk reads this as a yes-or-no option and refuses the usual value.
     command.env_remove("NO_COLOR");
+    // The compiler's message is above; Trunk's own call stack would hide it.
+    command.env("RUST_BACKTRACE", "0");
     run::run(kit.compiler.apply(&mut command), "Building the app")
 }
 

@@ -129,7 +129,7 @@ fn install_packages() -> Result<()> {
 }
 
 fn build_std(library: &Path) -> Result<()> {
-    run::say("Building the standard library for wasm, once (under a minute)");
+    run::say("Building the standard library for wasm, once (one to three minutes)");
     let folder = places::tools()?.join("wasm-std");
     fs::create_dir_all(&folder)?;
     fs::write(
