@@ -261,6 +261,33 @@ fn lines_for_people_are_tables() {
 }
 
 #[test]
+fn why_opens_a_number() {
+    let harbor = games("harbor-league.benchbook.json");
+    let ask =
+        |question: &str| told(&benchbook(&["why", &harbor.display().to_string(), question]).output().expect("runs"));
+    // The paper: five earned, two not, of the seven runs against the visitors.
+    let (status, out, err) = ask("earned runs of visitors");
+    assert_eq!((status, err.as_str()), (Some(0), ""));
+    assert!(out.starts_with("Earned runs against Millrace Otters, as a team: 5\n"), "{out}");
+    assert_eq!((out.matches("\n+ ").count(), out.matches("\n- ").count()), (5, 2), "{out}");
+    assert!(out.contains("reached base on an error by the third baseman. (OBR 9.16(b)(3))"), "{out}");
+    let (status, out, _) = ask("rbi of okonjo");
+    assert_eq!(status, Some(0));
+    assert!(out.contains("Runs batted in: Matilde Okonjo: 1\n") && out.contains("(OBR 9.04(a)(1))"), "{out}");
+    for (question, expected) in [
+        ("luck of Iyer", "there is no number called \"luck\""),
+        ("hits of nobody", "nobody in this game is called \"nobody\""),
+        ("hits", "ask like \"earned runs of #21\""),
+        ("walks of home", "is asked of a player"),
+        ("hits of a", "fits more than one"),
+    ] {
+        let (status, out, err) = ask(question);
+        assert_eq!((status, out.as_str()), (Some(1), ""), "{question}");
+        assert!(err.contains(expected), "{question}: {err}");
+    }
+}
+
+#[test]
 fn schema_is_the_published_one() {
     let (status, out, _) = fed(&["schema"], "");
     assert_eq!(status, Some(0));

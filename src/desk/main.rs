@@ -15,6 +15,7 @@ mod salvage;
 mod schema;
 mod table;
 mod text;
+mod why;
 
 /// Checks Benchbook game files and prints their lines.
 ///
@@ -33,6 +34,7 @@ Examples:
   benchbook check games/*.benchbook.json           a season's worth; exit status 1 if one is amiss
   benchbook lines saturday.benchbook.json          every number of every player
   benchbook lines --json saturday.benchbook.json   the same for another program
+  benchbook why saturday.benchbook.json 'earned runs of #21'
   benchbook salvage broken.benchbook.json new.benchbook.json
 
 Colour is used on a terminal only; NO_COLOR=1 turns it off.";
@@ -58,6 +60,16 @@ enum Command {
         #[arg(long)]
         json: bool,
     },
+    /// Say why a number of the book is what it is: the plays behind it, each with its reason and its rule.
+    #[command(after_help = why::NUMBERS)]
+    Why {
+        /// A game file; `-` reads it from standard input.
+        #[arg(value_name = "FILE")]
+        file: PathBuf,
+        /// The number and whose it is: "earned runs of #21", "rbi of Okonjo", "hits of visitors".
+        #[arg(value_name = "QUESTION")]
+        question: String,
+    },
     /// Print the JSON Schema of the game file.
     Schema {
         /// Of what `benchbook lines --json` prints instead.
@@ -80,6 +92,7 @@ fn main() -> ExitCode {
     let outcome = match Desk::parse().command {
         Command::Check { files } => check::check(&files, &mut out),
         Command::Lines { file, json } => lines::lines(&file, json, &mut out),
+        Command::Why { file, question } => why::answer(&file, &question, &mut out),
         Command::Schema { lines } => schema::schema(lines, &mut out),
         Command::Salvage { file, new } => salvage::salvage(&file, &new, &mut out),
     };
