@@ -2,7 +2,7 @@
 
 use benchbook_stats::field::Base::{First, Home, Second, Third};
 use benchbook_stats::field::{Position, Side};
-use benchbook_stats::log::{Cause, Event, How, Move, Out, Start, Trajectory};
+use benchbook_stats::log::{Cause, Event, How, Misplay, MisplayKind, Move, Out, Start, Trajectory};
 use benchbook_stats::ruling::earned::{Answers, runs};
 use benchbook_stats::team::{Change, PlayerId, Role};
 use benchbook_tests::scorer::{PETER, ROGER, SIERRA, Scorer, ball, by, forced, tagged, to};
@@ -162,4 +162,15 @@ fn the_tie_break_runner_of_a_pitcher_relieved() {
     book.single(&[to(Second, Home)]).home_run();
     charged(&book, &[(PETER, 1, 0), (ROGER, 2, 2)], (3, 2));
     assert_eq!(runs(book.game())[0].answers, Answers::Placed);
+}
+
+/// Found by chance: a batter in the place of a runner put on by interference is unearned, but no missed out; what
+/// happens to him later is an out for the team and for the reliever alike.
+#[test]
+fn in_the_place_of_a_runner_put_on_by_interference() {
+    let spared = Misplay { spared: Some(Start::First), ..Misplay::new(Position::SecondBase, MisplayKind::Muff) };
+    let mut book = Scorer::nine();
+    book.catcher_interference().choice(&[forced(First, Second)]).relieve(ROGER);
+    book.erring(&[], &[spared]).strikeout().home_run();
+    charged(&book, &[(PETER, 1, 0), (ROGER, 1, 0)], (2, 0));
 }

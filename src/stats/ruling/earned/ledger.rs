@@ -211,10 +211,13 @@ impl Ledger {
         if let Some(at) = reading.newcomer.filter(|_| retired.out_of_place && !retired.fair).and_then(|k| self.index(k))
             && self.runners[at].is_fair()
         {
-            self.runners[at].standing = Standing::Out(Reason::TookPlace { on: play.entry });
-            if retired.counted_before {
+            let reason = Reason::TookPlace { on: play.entry };
+            self.runners[at].standing = if retired.counted_before {
                 outs.count(play.moves.len(), true);
-            }
+                Standing::Out(reason)
+            } else {
+                Standing::Tainted(reason)
+            };
         }
     }
 
