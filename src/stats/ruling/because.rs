@@ -91,7 +91,7 @@ impl fmt::Display for Because {
             Self::Judged => "The scorer judged it so.",
             Self::Strikeout => "Three strikes.",
             Self::StrikeoutReached => {
-                "Three strikes; he reached because the ball was not held. It is a strikeout all the same."
+                "Three strikes; safe at first because the ball was not held. It is a strikeout all the same."
             }
             Self::Walk => "Four balls.",
             Self::IntentionalWalk => "Walked on purpose.",
@@ -100,11 +100,11 @@ impl fmt::Display for Because {
             Self::Obstruction => "A fielder obstructed the batter before first base: no time at bat.",
             Self::OwnInterference => "The batter hindered a fielder and is out.",
             Self::OutOfTurn => {
-                "Somebody batted in his place, and the defence appealed: he is out, and the catcher has the putout."
+                "Somebody else batted, and the defence appealed: the proper batter is out, and the catcher has the putout."
             }
             Self::PutOut => "Put out on the batted ball.",
-            Self::SafeHit(1) => "He reached first safely on the batted ball.",
-            Self::SafeHit(bases) => return write!(f, "He reached {} on the batted ball alone.", base_word(*bases)),
+            Self::SafeHit(1) => "Safe at first on the batted ball.",
+            Self::SafeHit(bases) => return write!(f, "Safe at {} on the batted ball alone.", base_word(*bases)),
             Self::GameEnding(bases) => {
                 return write!(
                     f,
@@ -116,12 +116,12 @@ impl fmt::Display for Because {
             Self::RunnerForced => "A runner was forced out on the batted ball: no hit.",
             Self::RunnerPutOut => "The infield put out a runner ahead on the batted ball: a fielder's choice, no hit.",
             Self::Choice => "The fielder chose to try for another runner.",
-            Self::Error(position) => return write!(f, "He reached on an error by the {position}."),
+            Self::Error(position) => return write!(f, "Reached on an error by the {position}."),
             Self::Sacrifice => {
-                "He bunted with fewer than two outs, was put out (or would have been), and a runner moved up."
+                "A bunt with fewer than two outs: the batter was put out (or would have been), and a runner moved up."
             }
             Self::SacrificeAllSafe => {
-                "He bunted with fewer than two outs and a runner moved up; they tried for a runner and put out nobody."
+                "A bunt with fewer than two outs, and a runner moved up; they tried for a runner and put out nobody."
             }
             Self::SacrificeFly => "A runner scored after the catch with fewer than two outs.",
             Self::SacrificeFlyDropped => {
@@ -129,7 +129,7 @@ impl fmt::Display for Because {
             }
             Self::BattedIn => "The run scored on the batted ball.",
             Self::ForcedIn => "The bases were full and the batter was given first: the run was forced in.",
-            Self::DoublePlay => "He grounded into a double play: no run batted in.",
+            Self::DoublePlay => "It came in on a ground-ball double play: no run batted in.",
             Self::MuffedDoublePlay => "A muffed throw at first would have completed a double play: no run batted in.",
             Self::OnError => "The run scored on an error.",
             Self::ErrorButScoresAnyway => {
@@ -137,16 +137,18 @@ impl fmt::Display for Because {
             }
             Self::NotBatted => "The run scored without a batted ball.",
             Self::Stole => {
-                "He gained the base unaided by a hit, an out, an error, a force, a wild pitch or a passed ball."
+                "The base was gained unaided by a hit, an out, an error, a force, a wild pitch or a passed ball."
             }
             Self::OtherRunnerOut => "Another runner was put out in the same attempt: no stolen base for anyone.",
-            Self::Undisputed => "The defence did not try to stop him: no stolen base.",
-            Self::Entitled => "He was entitled to the base: no stolen base.",
+            Self::Undisputed => "The defence did not try to stop it: no stolen base.",
+            Self::Entitled => "The runner was entitled to the base: no stolen base.",
             Self::CaughtStealing => "Put out trying to steal.",
             Self::Overslid => "Put out oversliding the base: caught stealing, no stolen base.",
             Self::BrokeFromPickoff => "Picked off, and broke for the next base: caught stealing.",
-            Self::PickedOff => "Picked off going back to his base: not caught stealing.",
-            Self::MuffedThrow => "The throw had him, but it was muffed: caught stealing, an error, and no stolen base.",
+            Self::PickedOff => "Picked off going back to the base: not caught stealing.",
+            Self::MuffedThrow => {
+                "The throw was in time, but it was muffed: caught stealing, an error, and no stolen base."
+            }
         };
         f.write_str(text)
     }
