@@ -195,30 +195,30 @@ impl fmt::Display for Help {
 impl fmt::Display for Reason {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Unaided => f.write_str("No error and no passed ball helped him round the bases."),
+            Self::Unaided => f.write_str("No error and no passed ball helped the runner round the bases."),
             Self::WouldHaveScored { by, .. } => {
-                write!(f, "He was helped by {by}, but what came after would have brought him in without it.")
+                write!(f, "The runner was helped by {by}, but would have come in without it on what followed.")
             }
-            Self::Judged { earned: true } => f.write_str("The scorer judged that he would have scored anyway."),
-            Self::Judged { earned: false } => f.write_str("The scorer judged that he would not have scored."),
-            Self::ReachedOnError { by: Some(by), .. } => write!(f, "He reached base on an error by the {by}."),
-            Self::ReachedOnError { by: None, .. } => f.write_str("He reached base on an error."),
-            Self::ReachedOnPassedBall { .. } => f.write_str("He struck out and reached first on a passed ball."),
-            Self::ReachedOnInterference { .. } => f.write_str("He reached first on the catcher's interference."),
-            Self::ReachedOnObstruction { .. } => f.write_str("He reached first on obstruction."),
-            Self::FoulFlyMuffed { .. } => f.write_str("He should have been out on a foul fly that was dropped."),
-            Self::Spared { .. } => f.write_str("He should have been put out on the bases: an error spared him."),
-            Self::Placed => f.write_str("He was put on base by rule, and counts as if he had reached on an error."),
+            Self::Judged { earned: true } => f.write_str("The scorer judged that the run would have scored anyway."),
+            Self::Judged { earned: false } => f.write_str("The scorer judged that the run would not have scored."),
+            Self::ReachedOnError { by: Some(by), .. } => write!(f, "The runner reached base on an error by the {by}."),
+            Self::ReachedOnError { by: None, .. } => f.write_str("The runner reached base on an error."),
+            Self::ReachedOnPassedBall { .. } => f.write_str("The runner had struck out and reached first on a passed ball."),
+            Self::ReachedOnInterference { .. } => f.write_str("The runner reached first on the catcher's interference."),
+            Self::ReachedOnObstruction { .. } => f.write_str("The runner reached first on obstruction."),
+            Self::FoulFlyMuffed { .. } => f.write_str("The runner should have been out at bat, on a foul fly that was dropped."),
+            Self::Spared { .. } => f.write_str("The runner should have been put out on the bases, and was spared by an error."),
+            Self::Placed => f.write_str("The runner was put on base by rule, which counts like reaching on an error."),
             Self::TookPlace { .. } => f.write_str(
-                "He reached on a fielder's choice that put out a runner who should not have been there; without that \
-                 runner the out was his.",
+                "The runner reached on a fielder's choice that put out somebody who should not have been there; otherwise \
+                 the out would have been made at first.",
             ),
             Self::InningOver { missed, .. } => match missed.len() {
                 1 => f.write_str("Without one missed chance the inning would have been over."),
                 n => write!(f, "Without {n} missed chances the inning would have been over."),
             },
             Self::Helped { by, stands, .. } => {
-                write!(f, "He was helped by {by}; without it he would have come no further than {stands}.")
+                write!(f, "The runner was helped by {by}, and without it would have come no further than {stands}.")
             }
         }
     }
@@ -227,12 +227,12 @@ impl fmt::Display for Reason {
 impl fmt::Display for Answers {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
-            Self::Faced => "He was pitching when the batter reached base.",
-            Self::LeftInMidCount => "He left with the count in the batter's favor, and the batter walked.",
+            Self::Faced => "This pitcher faced the batter who reached base.",
+            Self::LeftInMidCount => "This pitcher left with the count in the batter's favor, and the batter walked.",
             Self::PassedOn { .. } => {
-                "He left a runner on base who was put out on a fielder's choice, and answers for another in his place."
+                "This pitcher left a runner on base who was put out on a fielder's choice, and answers for another instead."
             }
-            Self::Placed => "He was pitching when the runner was put on base by rule.",
+            Self::Placed => "This pitcher was pitching when the runner was put on base by rule.",
         })
     }
 }
