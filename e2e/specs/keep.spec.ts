@@ -209,6 +209,39 @@ test.describe('on the page', () => {
     expect((await keeping(follower)).recorded).toBe(recorded + 1);
   });
 
+  test('where tabs cannot be told apart, the later of two writers gives way and nothing of it is lost', async ({
+    page,
+    context,
+  }) => {
+    await context.addInitScript(() => Object.defineProperty(navigator, 'locks', { value: undefined }));
+    await page.reload();
+    await drawn(page);
+    await expect(page.locator('.safety')).toContainText("can't tell two tabs apart");
+    const game = await startGame(page, { visitors: 'Harbor', home: 'Mill Lane' });
+    await playBall(page);
+    await allKept(page);
+    const late = await context.newPage();
+    await late.goto(page.url());
+    await allKept(late);
+    await pitch(page, 'Ball');
+    await allKept(page);
+    const first = await journal(page, game);
+
+    await late.locator('.pitch[data-call="CalledStrike"]').tap();
+    await expect(late.locator('.notice')).toContainText('Another tab recorded into this game');
+    await expect(late.locator('.sign .kept')).toHaveText('following');
+    await pitch(page);
+    await allKept(page);
+    const { recorded } = await keeping(page);
+    await expect.poll(async () => (await keeping(late)).recorded).toBe(recorded);
+    expect((await journal(page, game)).slice(0, first.length)).toEqual(first);
+
+    await toClubhouse(late);
+    const taken = await downloaded(late, late.locator('.aside').getByRole('button', { name: 'Take home as it is' }));
+    expect(taken).toContain('called_strike');
+    expect(log(taken)).toHaveLength(first.length);
+  });
+
   test('with quick storage full, plays are recorded and kept all the same', async ({ page }) => {
     const game = await startGame(page);
     await playBall(page);

@@ -1,7 +1,7 @@
 //! Game files in and out: to the downloads or the share sheet, and from wherever the scorer picks them.
 
 use benchbook_stats::field::Side;
-use benchbook_stats::file::{self, FileError, GameFile};
+use benchbook_stats::file::{self, GameFile};
 use benchbook_stats::game::Game;
 use js_sys::{Array, Function, Object, Reflect, Uint8Array};
 use leptos::prelude::{document, window};
@@ -12,6 +12,9 @@ use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
 use crate::keep::GameId;
 
 const TYPE: &str = "application/json";
+
+/// The largest file read, in bytes. A tablet reads this much without a pause that looks like a fault.
+const LARGEST: f64 = 8e6;
 
 /// A file to take home.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -103,9 +106,12 @@ fn share_data(name: &str, blob: &Blob) -> Result<JsValue, JsValue> {
 /// # Errors
 /// What is wrong with it, in words that name the place.
 pub async fn read(file: &File) -> Result<GameFile, String> {
-    // A size that is no game's is refused before it is in memory.
-    if file.size() > file::MAX_BYTES as f64 {
-        return Err(FileError::TooLarge { bytes: file.size() as u64 }.to_string());
+    // A size that is no game's is refused before it is in memory: a long game has a tenth of a megabyte.
+    if file.size() > LARGEST {
+        return Err(format!(
+            "the file is too large to be a game: {:.0} MB, and a game with all its pitches has 0.1 MB",
+            file.size() / 1e6
+        ));
     }
     let Ok(buffer) = JsFuture::from(file.array_buffer()).await else {
         return Err("the device didn't hand the file over; try picking it again".into());

@@ -4,6 +4,7 @@
 
 mod app;
 mod carry;
+mod clock;
 mod install;
 mod keep;
 mod place;

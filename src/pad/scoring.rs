@@ -4,6 +4,7 @@ use benchbook_stats::game::Game;
 use benchbook_stats::log::{Entry, EntryId, Event};
 use leptos::prelude::*;
 
+use crate::clock;
 use crate::keep::{self, GameId, Keeper, Marks, NotLoaded, Trouble};
 
 /// The open game, provided by context to the places of a game. Nothing else holds game state: a view reads derived
@@ -73,7 +74,7 @@ impl Scoring {
         }
         let mut refused = None;
         self.game.maybe_update(|game| {
-            let entry = Entry { id: game.next_id(), at: Some(js_sys::Date::now() as u64), event };
+            let entry = Entry { id: game.next_id(), at: Some(clock::now()), event };
             refused = game.record(entry).err().map(|refusal| refusal.to_string());
             refused.is_none()
         });

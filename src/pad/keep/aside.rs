@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::journal::{Journal, JournalError};
 use super::{GameId, shelf};
+use crate::clock;
 
 /// Something set aside.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -37,9 +38,9 @@ pub async fn set_aside(
     why: String,
     text: String,
 ) -> Result<(), JournalError> {
-    let at = js_sys::Date::now() as u64;
+    let at = clock::now();
     // Two copies of one game may be set aside in the same millisecond.
-    let label = format!("{game} {at} {}", (js_sys::Math::random() * 1e6) as u32);
+    let label = format!("{game} {at} {}", GameId::fresh());
     let aside = Aside { game: game.to_string(), at, why, text };
     let text = serde_json::to_string(&aside).map_err(|error| JournalError::Other(error.to_string()))?;
     let refused = match journal {

@@ -10,13 +10,15 @@ use super::GameId;
 /// An open channel. Closed when dropped.
 pub struct Call {
     channel: BroadcastChannel,
-    _heard: Option<Closure<dyn Fn(MessageEvent)>>,
+    /// Called by the browser as long as the channel is open.
+    heard: Option<Closure<dyn Fn(MessageEvent)>>,
 }
 
 impl Drop for Call {
     fn drop(&mut self) {
         self.channel.set_onmessage(None);
         self.channel.close();
+        self.heard = None;
     }
 }
 
@@ -25,7 +27,7 @@ impl Call {
     pub fn open() -> Option<Self> {
         let there = Reflect::has(&js_sys::global(), &"BroadcastChannel".into()).unwrap_or_default();
         let channel = there.then(|| BroadcastChannel::new("benchbook").ok()).flatten()?;
-        Some(Self { channel, _heard: None })
+        Some(Self { channel, heard: None })
     }
 
     /// A channel that hands on the name of each game another tab has written.
@@ -37,7 +39,7 @@ impl Call {
             }
         });
         call.channel.set_onmessage(Some(closure.as_ref().unchecked_ref()));
-        call._heard = Some(closure);
+        call.heard = Some(closure);
         Some(call)
     }
 

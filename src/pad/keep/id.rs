@@ -20,10 +20,8 @@ impl GameId {
     /// A new name: ten characters by chance, 50 bits, so that two tablets of one club don't give out the same.
     pub fn fresh() -> Self {
         const LETTERS: &[u8; 32] = b"0123456789abcdefghjkmnpqrstvwxyz";
-        let letter = || {
-            let place = (js_sys::Math::random() * 32.0) as usize;
-            char::from(LETTERS[place % LETTERS.len()])
-        };
+        #[allow(clippy::cast_sign_loss)] // a random number isn't negative
+        let letter = || char::from(LETTERS[(js_sys::Math::random() * 32.0) as usize % LETTERS.len()]);
         Self((0..10).map(|_| letter()).collect())
     }
 

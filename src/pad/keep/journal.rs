@@ -132,7 +132,7 @@ impl Journal {
         for (position, text) in (0..).zip(texts) {
             entries.put(&JsValue::from_str(text), Some(&key(game, position)))?;
         }
-        let length = JsValue::from_f64(texts.len() as f64);
+        let length = JsValue::from_f64(u32::try_from(texts.len()).map_or(f64::INFINITY, f64::from));
         transaction.object_store(GAMES)?.put(&length, Some(&JsValue::from_str(game.as_str())))?;
         done(transaction).await
     }
@@ -157,7 +157,7 @@ impl Journal {
         Ok(keys
             .iter()
             .zip(&values)
-            .map(|(key, value)| (position(key) as u32, value.as_string().unwrap_or_default()))
+            .map(|(key, value)| (whole(position(key)), value.as_string().unwrap_or_default()))
             .collect())
     }
 
@@ -168,7 +168,7 @@ impl Journal {
             .iter()
             .zip(&values)
             .filter_map(|(key, value)| {
-                Some((GameId::parse(&key.as_string()?)?, value.as_f64().unwrap_or_default() as usize))
+                Some((GameId::parse(&key.as_string()?)?, whole(value.as_f64().unwrap_or_default()) as usize))
             })
             .collect())
     }
@@ -241,4 +241,10 @@ fn key(game: &GameId, position: u32) -> JsValue {
 fn from(game: &GameId, position: u32) -> Result<Query, JournalError> {
     let end = Array::of2(&JsValue::from_str(game.as_str()), &JsValue::from_f64(f64::INFINITY)).into();
     Ok(KeyRange::bound(&key(game, position), &end, None, None)?.into())
+}
+
+/// A number of entries as stored; what is none counts as 0 or as the most there can be.
+#[allow(clippy::cast_sign_loss)] // `as` takes a negative number to 0
+fn whole(number: f64) -> u32 {
+    number as u32
 }

@@ -19,6 +19,7 @@ use super::{
     Call, GameId, NotLoaded, aside, forget, pen, remember, remember_entry, remembered, reopen_the_journal, shelf,
     the_journal,
 };
+use crate::clock;
 
 /// How long the keeper waits before it tries a refused write again without a tap.
 const TRY_AGAIN: Duration = Duration::from_secs(3);
@@ -262,7 +263,7 @@ impl Keeper {
         self.trouble(|trouble| trouble.shelf = result.err());
         if result.is_ok() && !inner.indexed.replace(true) {
             shelf::change_index(|index| {
-                index.entry(inner.id.to_string()).or_default().written = js_sys::Date::now();
+                index.entry(inner.id.to_string()).or_default().written = clock::now();
             });
         }
     }
@@ -311,11 +312,14 @@ impl Keeper {
                 inner.rewrite.set(true);
                 inner.pending.replace(everything.clone());
                 self.write(&everything).await?;
-                return self.written(&everything);
+                self.written(&everything);
             }
-            result => result?,
+            result => {
+                result?;
+                self.written(&pending);
+            }
         }
-        self.written(&pending)
+        Ok(())
     }
 
     async fn write(&self, pending: &[(EntryId, Record)]) -> Result<(), JournalError> {
@@ -330,7 +334,7 @@ impl Keeper {
     }
 
     /// The journal has confirmed `pending`.
-    fn written(&self, pending: &[(EntryId, Record)]) -> Result<(), JournalError> {
+    fn written(&self, pending: &[(EntryId, Record)]) {
         let inner = &self.0;
         inner.rewrite.set(false);
         inner.pending.borrow_mut().drain(..pending.len());
@@ -340,7 +344,6 @@ impl Keeper {
         if let Some(call) = inner.call.borrow().as_ref() {
             call.written(&inner.id);
         }
-        Ok(())
     }
 
     /// Another tab has written where this one wanted to: only possible where the browser has no Web Locks.

@@ -7,14 +7,15 @@ use super::aside::{self, Labelled};
 use super::health::{self, Health};
 use super::load::{load_to_read, load_to_write};
 use super::{Call, GameId, NotLoaded, forget, pen, remember, shelf, the_journal};
+use crate::clock;
 
 /// A game in the list.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Listed {
     /// Its name.
     pub id: GameId,
     /// When it was last written, in milliseconds since 1970; 0 if the index doesn't know.
-    pub written: f64,
+    pub written: u64,
     /// It lies among what was thrown away.
     pub thrown_away: bool,
     /// Its log.
@@ -49,10 +50,10 @@ pub async fn list() -> Vec<Listed> {
         let in_journal = journal_lengths.iter().find(|(other, _)| *other == id).map_or(0, |(_, length)| *length);
         let Some(log) = quick_or_thorough(&id, in_journal).await else { continue };
         let indexed = index.get(id.as_str()).cloned().unwrap_or_default();
-        let written = if indexed.written > 0.0 { indexed.written } else { last_tap(&log) };
+        let written = if indexed.written > 0 { indexed.written } else { last_tap(&log) };
         listed.push(Listed { id, written, thrown_away: indexed.thrown_away, log });
     }
-    listed.sort_by(|a, b| b.written.total_cmp(&a.written).then_with(|| a.id.cmp(&b.id)));
+    listed.sort_by(|a, b| b.written.cmp(&a.written).then_with(|| a.id.cmp(&b.id)));
     listed
 }
 
@@ -78,8 +79,8 @@ async fn quick_or_thorough(id: &GameId, in_journal: usize) -> Option<Vec<Entry>>
     }
 }
 
-fn last_tap(log: &[Entry]) -> f64 {
-    log.iter().rev().find_map(|entry| entry.at).map_or(0.0, |at| at as f64)
+fn last_tap(log: &[Entry]) -> u64 {
+    log.iter().rev().find_map(|entry| entry.at).unwrap_or_default()
 }
 
 /// Places a game under a name nothing has yet.
@@ -92,7 +93,7 @@ pub async fn place_new(id: &GameId, log: &[Entry]) -> Result<(), NotPlaced> {
     };
     let on_shelf = shelf::put_game(id, &file::write(&file)).is_ok();
     shelf::change_index(|index| {
-        index.insert(id.to_string(), shelf::Indexed { written: js_sys::Date::now(), thrown_away: false });
+        index.insert(id.to_string(), shelf::Indexed { written: clock::now(), thrown_away: false });
     });
     if !in_journal || !on_shelf {
         remember(id, file.log);

@@ -84,17 +84,15 @@ pub async fn load_to_write(game: &GameId) -> Result<Loaded, NotLoaded> {
 async fn copies(game: &GameId, journal: Option<&Journal>) -> Vec<Stored> {
     let mut copies = Vec::with_capacity(3);
     if let Some(journal) = journal {
-        let records = match journal.read(game, 0).await {
-            Ok(records) => records,
+        let mut records = journal.read(game, 0).await;
+        if records.is_err() {
             // The browser may have closed the connection while the page slept.
-            Err(_) => {
-                reopen_the_journal();
-                match the_journal().await {
-                    Ok(journal) => journal.read(game, 0).await.unwrap_or_default(),
-                    Err(_) => Vec::new(),
-                }
+            reopen_the_journal();
+            if let Ok(journal) = the_journal().await {
+                records = journal.read(game, 0).await;
             }
-        };
+        }
+        let records = records.unwrap_or_default();
         if !records.is_empty() {
             copies.push(Stored::journal(&records));
         }

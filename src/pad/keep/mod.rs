@@ -22,9 +22,7 @@ pub use call::Call;
 pub use health::{Health, ask_to_persist};
 pub use id::GameId;
 pub use keeper::{Keeper, Marks, Trouble, open};
-pub use library::{
-    Listed, NotPlaced, asides, drop_aside, health, list, place_new, place_over, put_back, remove, throw_away,
-};
+pub use library::{NotPlaced, asides, drop_aside, health, list, place_new, place_over, put_back, remove, throw_away};
 pub use load::{NotLoaded, load_to_read};
 pub use preferences::Preferences;
 

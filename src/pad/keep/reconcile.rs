@@ -70,20 +70,19 @@ impl Stored {
         let mut log: Vec<Entry> = Vec::with_capacity(records.len());
         let mut damage = None;
         for ((position, text), expected) in records.iter().zip(0..) {
-            if *position != expected {
-                damage = Some(format!("entry {} is missing", expected + 1));
-            } else {
-                match serde_json::from_str::<Entry>(text) {
-                    Ok(entry) if log.last().is_none_or(|last| last.id < entry.id) => log.push(entry),
-                    Ok(entry) => damage = Some(format!("entry {} is numbered {}", expected + 1, entry.id.0)),
-                    Err(error) => damage = Some(format!("entry {}: {error}", expected + 1)),
-                }
+            let number = expected + 1;
+            match serde_json::from_str::<Entry>(text) {
+                _ if *position > expected => damage = Some(format!("entry {number} is missing")),
+                Ok(entry) if log.last().is_none_or(|last| last.id < entry.id) => log.push(entry),
+                Ok(entry) => damage = Some(format!("entry {number} is numbered {}", entry.id.0)),
+                Err(error) => damage = Some(format!("entry {number}: {error}")),
             }
             if damage.is_some() {
                 break;
             }
         }
-        let raw = records.iter().map(|(position, text)| format!("{position}\t{text}\n")).collect();
+        let lines: Vec<String> = records.iter().map(|(position, text)| format!("{position}\t{text}")).collect();
+        let raw = lines.join("\n");
         Self { source: Source::Journal, log, damage, raw }
     }
 

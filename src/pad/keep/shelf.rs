@@ -32,11 +32,11 @@ pub enum ShelfError {
 }
 
 /// What the index knows of a game. The game itself is in its log.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(default)]
 pub struct Indexed {
     /// When it was last written, in milliseconds since 1970.
-    pub written: f64,
+    pub written: u64,
     /// The scorer threw it away. It stays until it is thrown away for good.
     #[serde(skip_serializing_if = "core::ops::Not::not")]
     pub thrown_away: bool,

@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use crate::carry::Parcel;
+use crate::keep;
 use crate::place::{Place, Room};
 use crate::scoring::Scoring;
 
@@ -62,7 +63,7 @@ fn Trouble() -> impl IntoView {
                     "Another tab keeps this book. This one follows it, and takes over when that tab is closed."
                 </p>
             </Show>
-            <Show when=move || scoring.trouble.with(|trouble| trouble.is_some())>
+            <Show when=move || scoring.trouble.with(keep::Trouble::is_some)>
                 <div class="notice">
                     <p>{move || scoring.trouble.get().to_string()}</p>
                     <button type="button" class="quiet" on:click=take_home>"Take the file home now"</button>

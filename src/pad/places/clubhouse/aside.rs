@@ -62,7 +62,7 @@ fn One(
             spawn_local(async move {
                 match keep::place_new(&GameId::fresh(), &log).await {
                     Ok(()) => {
-                        house.say(format!("A game with the {} entries that are whole is on the list.", log.len()))
+                        house.say(format!("A game with the {} entries that are whole is on the list.", log.len()));
                     }
                     Err(why) => house.refuse(super::house::not_placed(why)),
                 }

@@ -58,9 +58,9 @@ fn bring_all(house: House, files: &FileList) {
             }
         }
         if refused {
-            house.refuse(said.join("\n"))
+            house.refuse(said.join("\n"));
         } else {
-            house.say(said.join("\n"))
+            house.say(said.join("\n"));
         }
         house.look();
     });

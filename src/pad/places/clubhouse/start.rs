@@ -9,6 +9,7 @@ use leptos::task::spawn_local;
 
 use super::first_entries::{Choice, first_entries};
 use super::house::{House, not_placed};
+use crate::clock;
 use crate::keep::{self, GameId};
 use crate::place::{self, Place, Room};
 
@@ -116,7 +117,7 @@ fn start(house: House, starting: RwSignal<bool>, choice: &Choice) {
 }
 
 fn entry(game: &Game, event: Event) -> Entry {
-    Entry { id: game.next_id(), at: Some(js_sys::Date::now() as u64), event }
+    Entry { id: game.next_id(), at: Some(clock::now()), event }
 }
 
 /// The day by the device's clock and zone.
