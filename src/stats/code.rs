@@ -20,6 +20,13 @@ pub struct Code {
     pub source: String,
     /// Innings of a regulation game; also the innings an earned run average is reckoned by (OBR 9.21(e)).
     pub innings: u8,
+    /// Innings a starting pitcher must finish to win (OBR 9.17(b)); one fewer in a game that lasts no longer.
+    #[serde(default = "five", skip_serializing_if = "is_five")]
+    pub starter_innings_to_win: u8,
+    /// Innings that make a game official when it is called or forfeited (OBR 7.01(c), 9.03(e)); half an inning fewer when
+    /// the home side is not behind.
+    #[serde(default = "five", skip_serializing_if = "is_five")]
+    pub official_after: u8,
     /// Fielders of a full side: 9, or 10 with a short fielder.
     pub fielders: u8,
     /// Players pitch; otherwise a machine or a coach does, and there is no pitcher's line.
@@ -62,6 +69,16 @@ pub struct Code {
     pub base_path_feet: Option<u16>,
     /// Feet from the pitcher's plate to home, times ten (60 ft 6 in is 605).
     pub pitching_distance_tenths: Option<u16>,
+}
+
+/// The innings of OBR 7.01(c) and 9.17(b); files older than these fields mean them.
+const fn five() -> u8 {
+    5
+}
+
+#[allow(clippy::trivially_copy_pass_by_ref)] // serde asks for a reference
+const fn is_five(innings: &u8) -> bool {
+    *innings == five()
 }
 
 /// Runs that end a half-inning.
