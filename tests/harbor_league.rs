@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use benchbook_stats::field::Side;
 use benchbook_stats::file;
 use benchbook_stats::game::{Ending, Game, Phase};
+use benchbook_stats::season::Season;
 use serde::Serialize;
 use serde_json::Value;
 
@@ -200,4 +201,40 @@ fn both_box_scores_prove_as_on_paper() {
         assert_eq!(Some(u64::from(proof.opponents_putouts)), theirs["opponents_putouts"].as_u64(), "{side}");
         assert!(proof.balances());
     }
+}
+
+#[test]
+fn decisions_are_the_papers() {
+    let (game, paper) = (game(), paper());
+    let mut ours: Vec<(String, String)> = Side::BOTH
+        .into_iter()
+        .flat_map(|side| game.pitching(side))
+        .filter_map(|line| Some((line.decision?, line.name)))
+        .collect();
+    ours.sort();
+    let name = |key: &str| paper["decisions"][key]["name"].as_str().expect("a name").to_owned();
+    assert_eq!(ours, [("L".to_owned(), name("loser")), ("W".to_owned(), name("winner"))]);
+    assert!(paper["decisions"]["save"].is_null());
+}
+
+#[test]
+fn a_season_of_one_game_is_that_game() {
+    let game = game();
+    let mut season = Season::new();
+    season.add(&game);
+    let otters = &season.teams["Millrace Otters"];
+    assert_eq!((otters.games, otters.won, otters.lost, otters.runs, otters.runs_allowed), (1, 0, 1, 6, 7));
+    let lanterns = &season.teams["Pier Nine Lanterns"];
+    assert_eq!((lanterns.won, lanterns.lost), (1, 0));
+    let hits: u32 = lanterns.players.values().map(|p| p.batting.hits).sum();
+    assert_eq!(hits, game.line_score().side(Side::Home).hits);
+    let winner = lanterns.players.values().find(|p| p.pitching.wins == 1).expect("somebody won");
+    assert_eq!((winner.name.as_str(), winner.pitching.games, winner.pitching.starts), ("Nadia Corvane", 1, 0));
+    assert_eq!(winner.workload["2026-06-13"], 14);
+    // Over two games of the same line the average stays what it is.
+    let before = winner.pitching.earned_run_average().to_string();
+    season.add(&game);
+    let winner = season.teams["Pier Nine Lanterns"].players.values().find(|p| p.pitching.wins == 2).expect("twice");
+    assert_eq!(winner.pitching.earned_run_average().to_string(), before);
+    assert_eq!(winner.workload["2026-06-13"], 28);
 }

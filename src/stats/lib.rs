@@ -14,4 +14,5 @@ pub mod log;
 pub mod propose;
 pub mod rates;
 pub mod ruling;
+pub mod season;
 pub mod team;

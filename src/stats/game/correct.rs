@@ -34,6 +34,13 @@ impl Game {
         Ok(game)
     }
 
+    /// The same game without the scorer's judgments: what the rules say of the plays alone.
+    pub(crate) fn unjudged(&self) -> Self {
+        let mut game = self.clone();
+        game.judgments.clear();
+        game
+    }
+
     pub(super) fn may_correct(&self, event: &Event) -> Result<(), Refusal> {
         let known = |id: EntryId| self.log.iter().any(|e| e.id == id);
         let in_game = |id: EntryId| self.steps.iter().any(|s| s.entry == id);

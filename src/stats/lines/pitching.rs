@@ -5,6 +5,7 @@ use serde::Serialize;
 use crate::field::{Outs, Side};
 use crate::game::{Game, Thrown};
 use crate::rates::{self, Rate};
+use crate::ruling::decision::Decisions;
 use crate::ruling::{BatterResult, Book};
 use crate::team::PlayerId;
 
@@ -52,7 +53,7 @@ pub struct PitchingLine {
     pub by_inning: Vec<(u8, u32)>,
     /// Pitches when the present or last batter's turn began: some leagues reckon rest by it.
     pub pitches_before_last_batter: u32,
-    /// "W", "L", "S" where decided.
+    /// "W", "L" or "S", once the game is over (OBR 9.17, 9.19).
     pub decision: Option<String>,
 }
 
@@ -180,6 +181,14 @@ pub(super) fn lines(game: &Game, book: &Book, side: Side) -> Vec<PitchingLine> {
             let at = find(&mut lines, pitcher);
             lines[at].runs += 1;
             lines[at].earned_runs += u32::from(charge.earned);
+        }
+    }
+    let decided = Decisions::of(game, book.runs());
+    if !decided.provisional {
+        for (pitcher, letter) in [(decided.win_of(), "W"), (decided.loss_of(), "L"), (decided.save_of(), "S")] {
+            if let Some(line) = lines.iter_mut().find(|l| pitcher.is_some() && l.player == pitcher) {
+                line.decision = Some(letter.into());
+            }
         }
     }
     lines
