@@ -13,6 +13,8 @@ mod reasons;
 mod tell;
 pub mod why;
 
+pub(crate) use tell::whole_chain;
+
 #[cfg(test)]
 mod tests;
 

@@ -15,4 +15,6 @@ pub mod propose;
 pub mod rates;
 pub mod ruling;
 pub mod season;
+pub mod sheet;
 pub mod team;
+pub mod workload;
