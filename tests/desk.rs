@@ -50,7 +50,7 @@ fn check_prints_the_book_and_the_proof() {
         "              1  R  H  E  LOB\nFerry Street  1  1  1  1    1\nQuarry Road   3  3  2  0    0\n",
         "Nolan                2B   1  1  1   1   0   0\n",
         "  HR: Pell\n  SB: Marsh\n",
-        "Upton                 1.0  1  1   1   1   1   0   5  14-8\n",
+        "Upton (W)             1.0  1  1   1   1   1   0   5  14-8\n",
         "  WP: Upton\n",
         "  Ferry Street: 3 AB + 1 BB + 1 SH and SF = 5 and 1 R + 1 LOB + 3 PO = 5: proves\n",
         "  Quarry Road: 4 AB = 4 and 3 R + 0 LOB + 1 PO = 4: proves\n",
@@ -285,6 +285,27 @@ fn why_opens_a_number() {
         assert_eq!((status, out.as_str()), (Some(1), ""), "{question}");
         assert!(err.contains(expected), "{question}: {err}");
     }
+}
+
+#[test]
+fn season_adds_games_up_and_counts_none_twice() {
+    let (harbor, small) = (games("harbor-league.benchbook.json"), games("small.benchbook.json"));
+    let (harbor, small) = (harbor.display().to_string(), small.display().to_string());
+    let season = |files: &[&str]| told(&benchbook(&[&["season"], files].concat()).output().expect("runs"));
+    let (status, out, err) = season(&[&harbor, &small]);
+    assert_eq!((status, err.as_str()), (Some(0), ""));
+    assert!(out.contains("Pier Nine Lanterns: 1 won, 0 lost; 7 runs for, 6 against"), "{out}");
+    assert!(out.contains("Ferry Street: "), "{out}");
+    assert!(out.contains("  Nadia Corvane: 2026-06-13 14\n"), "{out}");
+    let (status, again, err) = season(&[&harbor, &small, &harbor]);
+    assert_eq!((status, again), (Some(0), out), "twice is once");
+    assert!(err.contains("was given twice and is counted once"), "{err}");
+    let (status, _, err) = season(&[&harbor, "nowhere.benchbook.json"]);
+    assert_eq!(status, Some(1));
+    assert!(err.contains("nowhere.benchbook.json"), "{err}");
+    let (_, json, _) = season(&["--json", &harbor]);
+    let json: Value = serde_json::from_str(&json).expect("JSON");
+    assert_eq!(json["teams"]["Pier Nine Lanterns"]["won"], 1);
 }
 
 #[test]

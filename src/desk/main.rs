@@ -13,6 +13,7 @@ mod open;
 mod report;
 mod salvage;
 mod schema;
+mod season;
 mod table;
 mod text;
 mod why;
@@ -35,6 +36,7 @@ Examples:
   benchbook lines saturday.benchbook.json          every number of every player
   benchbook lines --json saturday.benchbook.json   the same for another program
   benchbook why saturday.benchbook.json 'earned runs of #21'
+  benchbook season games/*.benchbook.json          averages, innings, pitches by day
   benchbook salvage broken.benchbook.json new.benchbook.json
 
 Colour is used on a terminal only; NO_COLOR=1 turns it off.";
@@ -70,6 +72,17 @@ enum Command {
         #[arg(value_name = "QUESTION")]
         question: String,
     },
+    /// Add up many games into season lines, team by team: batting, pitching, fielding, pitches by day.
+    ///
+    /// A game given twice is counted once. Exit status 1 if a file can't be read; the others are added up all the same.
+    Season {
+        /// Game files.
+        #[arg(required = true, value_name = "FILE")]
+        files: Vec<PathBuf>,
+        /// As JSON.
+        #[arg(long)]
+        json: bool,
+    },
     /// Print the JSON Schema of the game file.
     Schema {
         /// Of what `benchbook lines --json` prints instead.
@@ -93,6 +106,7 @@ fn main() -> ExitCode {
         Command::Check { files } => check::check(&files, &mut out),
         Command::Lines { file, json } => lines::lines(&file, json, &mut out),
         Command::Why { file, question } => why::answer(&file, &question, &mut out),
+        Command::Season { files, json } => season::season(&files, json, &mut out),
         Command::Schema { lines } => schema::schema(lines, &mut out),
         Command::Salvage { file, new } => salvage::salvage(&file, &new, &mut out),
     };

@@ -153,7 +153,12 @@ fn tell(game: &Game, number: Number, out: &mut impl Write) -> io::Result<ExitCod
         let when = half.map_or_else(String::new, |h| format!("{} {}", h.half, h.inning));
         let what = account.line(piece.entry).map_or_else(String::new, |line| english::line(line, &names));
         writeln!(out)?;
-        writeln!(out, "{} {}", if piece.counts { "+" } else { "-" }, plain(&format!("{when}, entry {}: {what}", piece.entry.0)))?;
+        writeln!(
+            out,
+            "{} {}",
+            if piece.counts { "+" } else { "-" },
+            plain(&format!("{when}, entry {}: {what}", piece.entry.0))
+        )?;
         let (reason, rule) = match piece.reason.ruled {
             Ruled::Earned { runner, .. } => {
                 let run = book.runs().iter().find(|r| r.entry == piece.reason.entry && r.runner == runner);
