@@ -76,7 +76,9 @@ pub(super) fn in_play(scene: &mut Scene) -> Event {
         ball.fielders = named(&draft);
     }
     if scene.dice.percent(50) {
-        ball.spot = Some(Spot { x: scene.dice.below(500) as i16 - 250, y: scene.dice.below(420) as i16 - 20 });
+        let hundredths = |n: u8| i16::from(n) * 2;
+        let (x, y) = (hundredths(scene.dice.small(250)) - 250, hundredths(scene.dice.small(210)) - 20);
+        ball.spot = Some(Spot { x, y });
     }
     Event::InPlay(InPlay {
         ball,
@@ -260,7 +262,7 @@ fn hit(scene: &mut Scene, ball: &mut Batted, draft: &mut Draft, stretching: bool
         draft.follow(scene, bases.min(3), bases, Cause::Play, &[Cause::Throw]);
         return;
     }
-    let more = if scene.dice.percent(15) { 1 } else { 0 };
+    let more = u8::from(scene.dice.percent(15));
     let end = bases + more;
     let mut legs: Vec<_> =
         leg(bases, scene.dice.weighted(&[(95, Cause::Play), (5, Cause::Award)])).into_iter().collect();

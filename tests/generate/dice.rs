@@ -1,6 +1,6 @@
 //! Chance that can be repeated: one seed, one game.
 
-/// A sequence of choices drawn from a seed (SplitMix64, from memory).
+/// A sequence of choices drawn from a seed (`SplitMix64`, from memory).
 #[derive(Clone, Debug)]
 pub struct Dice(u64);
 

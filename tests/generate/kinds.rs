@@ -72,7 +72,7 @@ impl Kinds {
 
     /// One line a kind.
     pub fn table(&self) -> String {
-        self.0.iter().map(|((of, kind), n)| format!("{of} {kind}: {n}\n")).collect()
+        self.0.iter().map(|((of, kind), n)| format!("{of} {kind}: {n}")).collect::<Vec<_>>().join("\n")
     }
 
     /// Kinds that occurred.
@@ -148,6 +148,9 @@ fn name(of: &impl Serialize) -> String {
 }
 
 /// Every name an enum's values can have in a file.
+///
+/// # Panics
+/// If its schema has another shape than those known here.
 pub fn variants<T: JsonSchema>() -> BTreeSet<String> {
     let schema = schemars::schema_for!(T).to_value();
     let mut names = BTreeSet::new();

@@ -12,6 +12,7 @@ mod people;
 mod pitches;
 mod scene;
 mod setup;
+pub mod trial;
 pub mod wrong;
 
 use std::collections::VecDeque;

@@ -42,12 +42,15 @@ fn action(scene: &mut Scene, call: Call) -> Action {
     let last_strike = count.strikes + 1 >= code.strikes_for_out;
     let odd = scene.dice.percent(12) && !scene.runners().is_empty();
     match call {
-        Call::HitByPitch | Call::BatterInterference | Call::AutomaticBall | Call::AutomaticStrike => Action::default(),
         Call::CatcherInterference if scene.dice.percent(50) => {
             let by = scene.fielder(&[Position::Catcher]);
             Action { moves: Vec::new(), misplays: vec![Misplay::new(by, MisplayKind::Interference)] }
         }
-        Call::CatcherInterference => Action::default(),
+        Call::CatcherInterference
+        | Call::HitByPitch
+        | Call::BatterInterference
+        | Call::AutomaticBall
+        | Call::AutomaticStrike => Action::default(),
         _ if walk && scene.dice.percent(10) => on_walk(scene),
         _ if walk => Action::default(),
         Call::Foul if !last_strike || !code.foul_is_third_strike => dropped_foul(scene),

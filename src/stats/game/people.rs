@@ -157,7 +157,7 @@ impl Game {
         }
         let Some(finished) = self.finished_turn.clone() else { return Err(Refusal::NothingToAppeal) };
         let kept = self.clone();
-        let applied = self.undo_turn(id, finished);
+        let applied = self.undo_turn(id, &finished);
         if applied.is_err() {
             *self = kept;
         }
@@ -170,7 +170,7 @@ impl Game {
     }
 
     /// Takes back the improper batter's play, with what followed while the ball was alive, and puts out the proper one.
-    fn undo_turn(&mut self, id: EntryId, finished: FinishedTurn) -> Applied {
+    fn undo_turn(&mut self, id: EntryId, finished: &FinishedTurn) -> Applied {
         for play in self.steps.iter_mut().skip(finished.step).filter_map(|s| s.play.as_mut()) {
             play.nullified = true;
         }
