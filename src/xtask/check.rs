@@ -3,7 +3,7 @@
 use crate::serve::Serving;
 use crate::totals::Totals;
 use crate::wasm_target::{Compiler, TRIPLE};
-use crate::{browser, bundle, node, places, run, system};
+use crate::{browser, bundle, node, open_data, places, run, system};
 use anyhow::{Context, Result, bail};
 use clap::{Args, ValueEnum};
 use std::env;
@@ -174,6 +174,7 @@ fn lint_pad() -> Result<Totals> {
 }
 
 fn rust_tests(packages: &[&str]) -> Result<Totals> {
+    open_data::ready()?;
     let has_nextest = run::answer(&mut cargo(&["nextest", "--version"])).is_some();
     let mut command = if has_nextest {
         cargo(&["nextest", "run", "--no-fail-fast", "--no-tests=fail", "--status-level=fail", "--hide-progress-bar"])

@@ -6,6 +6,7 @@ mod check;
 mod figures;
 mod measure;
 mod node;
+mod open_data;
 mod places;
 mod precache;
 mod run;
@@ -99,6 +100,7 @@ fn carry_out(command: Command) -> Result<ExitCode> {
 }
 
 fn setup() -> Result<()> {
+    open_data::ready()?;
     bundle::Kit::ready()?;
     node::packages()?;
     let chromium = browser::chromium()?;
