@@ -114,7 +114,10 @@ fn matters(game: &Game) -> Vec<Matter> {
     for (play, judged) in book.plays(game).filter(|(p, _)| !p.nullified && p.batted.is_some()) {
         on_batted(play, judged, &mut matters);
     }
-    matters.extend(book.runs().iter().filter_map(on_run));
+    // Whether he would have scored on that very play is asked already, and answers this too.
+    let asked: Vec<Option<EntryId>> =
+        matters.iter().filter(|m| !matches!(m.asked, Asked::BuntedForHit { .. })).map(|m| m.on).collect();
+    matters.extend(book.runs().iter().filter(|run| !asked.contains(&Some(run.entry))).filter_map(on_run));
     matters.sort_by_key(|m| m.on);
     matters.extend(on_game(game));
     matters

@@ -70,10 +70,16 @@ fn one(
         }
         return (true, Because::BattedIn, "9.04(a)(1)");
     }
-    if m.from == Start::Third && play.before.outs < 2 && batter_erred_on(play) {
+    if ordinarily_scores(play, m) {
         return (true, Because::ErrorButScoresAnyway, "9.04(a)(3)");
     }
     (false, Because::OnError, "9.04(a)(3)")
+}
+
+/// The usual answer where the batter reached on an error (OBR 9.04(a)(3)): with fewer than two outs the runner from
+/// third would have scored on the play without it.
+pub(super) fn ordinarily_scores(play: &Play, m: &Moved) -> bool {
+    m.scored && m.from == Start::Third && play.before.outs < 2 && batter_erred_on(play)
 }
 
 /// The batter reached on the very error that let the runner in.

@@ -5,7 +5,7 @@ use super::Help;
 use crate::field::{Base, Position};
 use crate::game::{Moved, Play, RunnerKey, TurnKind};
 use crate::log::{Cause, Judgment, Leg, MisplayKind, Start};
-use crate::ruling::{BatterResult, Judgments, batter, theft};
+use crate::ruling::{BatterResult, Judgments, batter, run, theft};
 
 /// How the batter of a play fared.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -165,7 +165,7 @@ impl<'a> Reading<'a> {
                 .is_some_and(|leg| leg.cause == Cause::Error(misplay))
     }
 
-    /// The scorer's word, or the sacrifice fly's, on whether a run of this play would have scored without the misplay.
+    /// The scorer's word, the sacrifice fly's or the usual answer's, on whether a run of this play would have scored without the misplay.
     pub fn would_have_scored(&self, m: &Moved) -> Option<bool> {
         if !m.scored || self.play.misplays.is_empty() {
             return None;
@@ -174,7 +174,9 @@ impl<'a> Reading<'a> {
             Judgment::WouldHaveScored { runner, yes, .. } if *runner == m.runner => Some(*yes),
             _ => None,
         });
-        judged.or_else(|| self.would_score_after_catch.filter(|_| m.from == Start::Third))
+        judged
+            .or_else(|| self.would_score_after_catch.filter(|_| m.from == Start::Third))
+            .or_else(|| run::ordinarily_scores(self.play, m).then_some(true))
     }
 
     /// Bases granted by this leg to a runner who without help would stand further back: what the play gives by its own
