@@ -1,13 +1,101 @@
 //! The Mound: pitches by pitcher, large enough to read from the bench.
 
+use benchbook_stats::field::Side;
+use benchbook_stats::game::{Game, Phase};
+use benchbook_stats::lines::PitchingLine;
 use leptos::prelude::*;
 
 use crate::scoring::Scoring;
 
+mod figure;
+mod reading;
+mod rest;
+mod today;
+mod words;
+
+use figure::Figure;
+use rest::RestOf;
+use today::Today;
+
+/// The pitchers of the side looked at.
+#[derive(Clone, Copy)]
+pub(super) struct Bench {
+    scoring: Scoring,
+    /// The side looked at; `None` follows the side in the field.
+    chosen: RwSignal<Option<Side>>,
+    /// The side looked at.
+    side: Memo<Side>,
+    /// Its pitchers of today, in order of appearance.
+    lines: Memo<Vec<PitchingLine>>,
+    /// The one on the mound, or the last who was.
+    now: Memo<Option<PitchingLine>>,
+}
+
+impl Bench {
+    fn provide() -> Self {
+        let scoring = Scoring::get();
+        let game = scoring.game;
+        let chosen = RwSignal::new(None);
+        let side = Memo::new(move |_| chosen.get().unwrap_or_else(|| game.with(|g| g.situation().fielding())));
+        let lines = Memo::new(move |_| game.with(|g| g.pitching(side.get())));
+        let now = Memo::new(move |_| game.with(|g| reading::on_the_mound(g, side.get(), &lines.get())));
+        let bench = Self { scoring, chosen, side, lines, now };
+        provide_context(bench);
+        bench
+    }
+
+    /// The bench of the open Mound.
+    fn get() -> Self {
+        expect_context()
+    }
+}
+
 /// The Mound.
 #[component]
 pub fn Mound() -> impl IntoView {
-    let scoring = Scoring::get();
-    let entries = Memo::new(move |_| scoring.game.with(|game| game.log().len()));
-    view! { <main class="mound"><p>{entries} " entries"</p></main> }
+    let bench = Bench::provide();
+    let game = bench.scoring.game;
+    let counted = Memo::new(move |_| game.with(|g| g.code().players_pitch));
+    let begun = Memo::new(move |_| game.with(|g| g.situation().phase != Phase::Before));
+    view! {
+        <main class="mound">
+            <h1 class="spoken">{words::MOUND}</h1>
+            <Sides/>
+            {move || match (counted.get(), begun.get()) {
+                (false, _) => view! { <p class="notice">{words::NOBODY_PITCHES}</p> }.into_any(),
+                (true, false) => view! { <p class="soft">{words::NOT_BEGUN}</p> }.into_any(),
+                (true, true) => {
+                    view! {
+                        <Figure/>
+                        <div class="beside">
+                            <Today/>
+                            <RestOf/>
+                        </div>
+                    }
+                        .into_any()
+                }
+            }}
+        </main>
+    }
+}
+
+/// Whose pitchers.
+#[component]
+fn Sides() -> impl IntoView {
+    let bench = Bench::get();
+    let button = move |side: Side| {
+        let name = move || bench.scoring.game.with(|g: &Game| g.team_name(side).to_owned());
+        let in_field = move || bench.scoring.game.with(|g| g.situation().fielding() == side);
+        view! {
+            <button
+                type="button"
+                aria-pressed=move || (bench.side.get() == side).to_string()
+                on:click=move |_| bench.chosen.set(Some(side))
+            >
+                {name}
+                <span class="where">{move || if in_field() { words::IN_THE_FIELD } else { words::AT_BAT }}</span>
+            </button>
+        }
+    };
+    view! { <div class="sides" role="group" aria-label=words::WHOSE>{Side::BOTH.map(button)}</div> }
 }

@@ -18,6 +18,7 @@ mod drawer;
 mod line;
 mod plays;
 mod proof;
+mod sheet;
 mod tables;
 mod why;
 mod words;
@@ -26,6 +27,7 @@ use board::Board;
 use conflicts::Conflicts;
 use correction::Correction;
 use plays::Plays;
+use sheet::Sheets;
 use tables::Boxes;
 use why::Why;
 
@@ -50,10 +52,11 @@ pub(super) struct Reading {
 pub(super) enum Page {
     Box,
     Plays,
+    Sheet,
 }
 
 impl Page {
-    const ALL: [Self; 2] = [Self::Box, Self::Plays];
+    const ALL: [Self; 3] = [Self::Box, Self::Plays, Self::Sheet];
 }
 
 impl Reading {
@@ -110,6 +113,7 @@ pub fn Book() -> impl IntoView {
             {move || match reading.page.get() {
                 Page::Box => view! { <Boxes/> }.into_any(),
                 Page::Plays => view! { <Plays/> }.into_any(),
+                Page::Sheet => view! { <Sheets/> }.into_any(),
             }}
             <Why/>
             <Correction/>

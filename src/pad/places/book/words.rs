@@ -1,8 +1,9 @@
 //! The words of the Book.
 
 use benchbook_stats::field::{Half, Side};
-use benchbook_stats::game::{Ending, Phase, Situation};
+use benchbook_stats::game::{Ending, Game, Phase, Situation};
 use benchbook_stats::log::EntryId;
+use benchbook_stats::sheet::Sums;
 
 use super::Page;
 
@@ -45,11 +46,52 @@ pub const OLDEST_FIRST: &str = "From the first pitch on";
 pub const STRUCK_OUT: &str = "Struck out";
 pub const PUT_BACK: &str = "Put back";
 
+pub const PRINT: &str = "Print, one page a side";
+pub const BATTERS: &str = "Batters";
+pub const SUMS: &str = "Sums";
+pub const UNFINISHED: &str = "A turn at bat that goes on, or was cut short.";
+pub const LEGEND: &str = "Pitches along the top: ○ ball, | called strike, × swing and a miss, ⁄ foul; + some not seen. A \
+                          turned K is a called third strike. A filled diamond is a run, UE an unearned one; dots are \
+                          runs batted in; (4) means moved up by the batter in place 4. A line at the left is a new \
+                          batter, at the top a new pitcher; a stroke in the corner ends the half-inning.";
+
 pub const fn page(page: Page) -> &'static str {
     match page {
         Page::Box => "Box score",
         Page::Plays => "Play by play",
+        Page::Sheet => "Scoresheet",
     }
+}
+
+pub fn sheet_of(team: &str) -> String {
+    format!("Scoresheet of {team}")
+}
+
+pub fn pitchers_of(team: &str) -> String {
+    format!("Pitchers of {team}")
+}
+
+/// "at Pier Nine Lanterns · 2026-06-13, Pier Nine Ground".
+pub fn sheet_heading(game: &Game, side: Side) -> String {
+    let against = if side == Side::Visitors { "at" } else { "against" };
+    let heading = game.heading();
+    let date = heading.date.map(|d| d.to_string()).unwrap_or_default();
+    let [visitors, home] = game.situation().score;
+    let score = format!("{visitors}–{home}");
+    let parts = [
+        format!("{against} {}", game.team_name(side.other())),
+        date,
+        heading.place.clone(),
+        heading.competition.clone(),
+        score,
+    ];
+    parts.into_iter().filter(|p| !p.is_empty()).collect::<Vec<_>>().join(" · ")
+}
+
+/// Under a column of the sheet.
+pub fn sheet_sums(sums: &Sums) -> String {
+    let left = sums.left_on_base.map_or_else(String::new, |left| format!(" {left} LOB"));
+    format!("{} R {} H {} E{left}", sums.runs, sums.hits, sums.errors)
 }
 
 /// "1st", "2nd" … "11th".

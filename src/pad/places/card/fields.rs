@@ -153,6 +153,9 @@ pub const FIELDS: [Field; 25] = [
             c.tie_break = v.small().filter(|n| *n > 0).map(|from_inning| TieBreak { from_inning, bases });
         },
     },
+    placed!("Runner placed on first", Base::First),
+    placed!("Runner placed on second", Base::Second),
+    placed!("Runner placed on third", Base::Third),
     yes!("Courtesy runner for pitcher and catcher", courtesy_runner),
     yes!("Everyone present bats (continuous order)", continuous_order),
     yes!("Designated hitter", designated_hitter),
@@ -182,9 +185,6 @@ pub const FIELDS: [Field; 25] = [
         get: |c| Value::Tenths(c.pitching_distance_tenths),
         set: |c, v| c.pitching_distance_tenths = v.large(),
     },
-    placed!("Runner placed on first", Base::First),
-    placed!("Runner placed on second", Base::Second),
-    placed!("Runner placed on third", Base::Third),
 ];
 
 fn is_placed(code: &Code, base: Base) -> bool {

@@ -19,7 +19,8 @@ pub fn Rules() -> impl IntoView {
                 <span class="what">{words::RULES}</span>
                 <span class="now">{move || code.with(|c| c.name.clone())}</span>
             </summary>
-            <p class="notice small">{words::LEAGUE_FIRST}" "{move || code.with(|c| c.source.clone())}</p>
+            <p class="notice small">{words::LEAGUE_FIRST}</p>
+            <p class="soft small">{words::RULES_SOURCE}": "{move || code.with(|c| c.source.clone())}</p>
             <Show when=move || !desk.before.get()>
                 <p class="soft small">{words::RULES_FIXED}</p>
             </Show>
