@@ -10,7 +10,9 @@ use crate::team::PlayerId;
 mod batter;
 mod because;
 mod credit;
+pub mod decision;
 pub mod earned;
+pub mod question;
 mod run;
 mod theft;
 

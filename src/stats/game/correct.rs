@@ -1,7 +1,7 @@
 //! Correcting: which entries count after retractions, replacements and insertions, and the replay of all that follows.
 
 use super::{Game, Refusal, Step};
-use crate::log::{Entry, EntryId, Event};
+use crate::log::{Entry, EntryId, Event, Judgment};
 
 impl Game {
     /// The correction that takes back the last entry that counts.
@@ -34,10 +34,13 @@ impl Game {
         Ok(game)
     }
 
-    /// The same game without the scorer's judgments: what the rules say of the plays alone.
-    pub(crate) fn unjudged(&self) -> Self {
+    /// The same game without the scorer's answers to what is asked. What was judged unasked (how a batter reached,
+    /// whose pitch got away, whether an advance was disputed) remains: what is usual depends on it.
+    pub(crate) fn unanswered(&self) -> Self {
         let mut game = self.clone();
-        game.judgments.clear();
+        game.judgments.retain(|(_, judgment)| {
+            matches!(judgment, Judgment::BatterReached { .. } | Judgment::GotAway { .. } | Judgment::Undisputed { .. })
+        });
         game
     }
 

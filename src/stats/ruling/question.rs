@@ -95,8 +95,8 @@ impl Game {
         let matters = if self.judgments().next().is_none() {
             matters(self)
         } else {
-            // What is usual is what the rules say of the plays alone.
-            matters(&self.unjudged())
+            // What is usual is what stands without an answer.
+            matters(&self.unanswered())
         };
         matters
             .into_iter()
