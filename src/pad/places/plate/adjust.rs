@@ -57,7 +57,9 @@ fn Everyone(
 ) -> impl IntoView {
     let hand = Hand::get();
     let everyone = move || {
-        let batted = draft.get().is_some_and(|d| edit::is_batted(&d.event) || !matches!(*d.from, Gesture::Runner { .. } | Gesture::Chase { .. }));
+        let batted = draft.get().is_some_and(|d| {
+            edit::is_batted(&d.event) || !matches!(*d.from, Gesture::Runner { .. } | Gesture::Chase { .. })
+        });
         let s = hand.game(|game| hand.before(game));
         [Start::Third, Start::Second, Start::First, Start::Batter]
             .into_iter()
@@ -113,17 +115,17 @@ fn Ends(
     let safe = bases.into_iter().filter(move |b| b.number() > who.number()).map(move |to| {
         let pressed = move || now.get().is_some_and(|m| m.out.is_none() && m.reached() == Some(to)).to_string();
         view! {
-            <button type="button" aria-pressed=pressed on:click=move |_| {
+            <button type="button" aria-pressed=pressed aria-label=words::safe_at(to) on:click=move |_| {
                 hand.change(|action, _, about| edit::safe(action, who, to, about.batted));
-            }>{words::safe_at(to)}</button>
+            }>{words::base(to)}</button>
         }
     });
     let out = bases.into_iter().filter(move |b| b.number() >= who.number().max(1)).map(move |at| {
         let pressed = move || now.get().and_then(|m| m.out).is_some_and(|out| out.at == at).to_string();
         view! {
-            <button type="button" class="puts-out" aria-pressed=pressed on:click=move |_| {
+            <button type="button" class="puts-out" aria-pressed=pressed aria-label=words::out_at(at) on:click=move |_| {
                 hand.change(|action, s, about| edit::out(action, s, who, at, &about.chain, about.batted));
-            }>{words::out_at(at)}</button>
+            }>{words::base(at)}</button>
         }
     });
     let stays = (who != Start::Batter).then(|| {
@@ -136,8 +138,8 @@ fn Ends(
     });
     view! {
         <h3>{name}</h3>
-        <div class="chips">{stays}{safe.collect_view()}</div>
-        <div class="chips">{out.collect_view()}</div>
+        <div class="chips ends"><b aria-hidden="true">{words::SAFE}</b>{stays}{safe.collect_view()}</div>
+        <div class="chips ends"><b aria-hidden="true">{words::OUT}</b>{out.collect_view()}</div>
         {move || {
             let m = now.get()?;
             Some(match m.out {
@@ -163,17 +165,28 @@ fn HowSo(
         let list: &[Cause] = if batted {
             &[Cause::Play, Cause::Throw, Cause::Choice, Cause::Obstruction, Cause::Interference, Cause::Award]
         } else {
-            &[Cause::Steal, Cause::WildPitch, Cause::PassedBall, Cause::Throw, Cause::Indifference, Cause::Balk,
-                Cause::Obstruction, Cause::Award]
+            &[
+                Cause::Steal,
+                Cause::WildPitch,
+                Cause::PassedBall,
+                Cause::Throw,
+                Cause::Indifference,
+                Cause::Balk,
+                Cause::Obstruction,
+                Cause::Award,
+            ]
         };
-        list.iter().copied().map(|cause| {
-            let pressed = move || (now() == Some(cause)).to_string();
-            view! {
-                <button type="button" aria-pressed=pressed on:click=move |_| {
-                    hand.change(|action, _, _| edit::because(action, who, cause));
-                }>{words::cause(cause)}</button>
-            }
-        }).collect_view()
+        list.iter()
+            .copied()
+            .map(|cause| {
+                let pressed = move || (now() == Some(cause)).to_string();
+                view! {
+                    <button type="button" aria-pressed=pressed on:click=move |_| {
+                        hand.change(|action, _, _| edit::because(action, who, cause));
+                    }>{words::cause(cause)}</button>
+                }
+            })
+            .collect_view()
     };
     view! {
         <h4>{words::BECAUSE}</h4>
@@ -201,17 +214,19 @@ fn Errors(
             }
         }
         list.dedup();
-        list.into_iter().map(move |(by, kind)| {
-            let pressed = move || {
-                let Some(draft) = draft.get() else { return false };
-                words::action(&draft.event).is_some_and(|a| is_error_of(a, who, by, kind))
-            };
-            view! {
-                <button type="button" aria-pressed=move || pressed().to_string() on:click=move |_| {
-                    hand.error_by(who, by, kind);
-                }>{words::misplay_by(kind, by)}</button>
-            }
-        }).collect_view()
+        list.into_iter()
+            .map(move |(by, kind)| {
+                let pressed = move || {
+                    let Some(draft) = draft.get() else { return false };
+                    words::action(&draft.event).is_some_and(|a| is_error_of(a, who, by, kind))
+                };
+                view! {
+                    <button type="button" aria-pressed=move || pressed().to_string() on:click=move |_| {
+                        hand.error_by(who, by, kind);
+                    }>{words::misplay_by(kind, by)}</button>
+                }
+            })
+            .collect_view()
     };
     let awaits = move |kind: MisplayKind| {
         hand.gesture.update(|g| {

@@ -14,7 +14,7 @@ pub fn Board() -> impl IntoView {
     let hand = Hand::get();
     let s = hand.situation;
     view! {
-        <header class="board" aria-label="Scoreboard">
+        <header class="plate-board" aria-label="Scoreboard">
             <div class="score">{Side::BOTH.map(|side| view! { <SideScore side=side/> })}</div>
             <div class="inning">
                 <span aria-hidden="true">{move || words::inning(s.get().inning, s.get().half)}</span>

@@ -2,8 +2,7 @@
 //! and where everybody ends.
 
 use benchbook_stats::field::Base;
-use benchbook_stats::log::{Event, Move, Start};
-use benchbook_stats::propose::usual_spot;
+use benchbook_stats::log::{Move, Start};
 use leptos::prelude::*;
 use web_sys::MouseEvent;
 
@@ -11,6 +10,9 @@ use super::field::{Drag, shown_event};
 use super::geometry;
 use super::hand::Hand;
 use super::words;
+
+/// Foul ground: a strip along the lines, and the room behind the plate.
+const FOUL_GROUND: &str = "M3.2 119.2L-18 148L84 262Q100 352 180 352Q260 352 276 262L378 148L356.8 119.2L180 296Z";
 
 /// The drawing.
 #[component]
@@ -26,7 +28,7 @@ pub fn Drawing(
     view! {
         <svg class="ground" viewBox=view_box aria-hidden="true" on:click=on_grass>
             <rect class="beyond" width="360" height="352"/>
-            <path class="foul" d="M0 110L0 352L360 352L360 110L180 290Z"/>
+            <path class="foul" d=FOUL_GROUND/>
             <path class="fair" d=geometry::fair_path()/>
             <path class="dirt" d=geometry::dirt_path()/>
             <path class="infield" d=geometry::infield_path()/>
@@ -36,6 +38,8 @@ pub fn Drawing(
             <path class="fence" d=geometry::fence_path()/>
             {Base::STANDING.map(bag)}
             <path class="bag" d="M174 291h12v6l-6 6l-6 -6z"/>
+            <text x="26" y="40">{words::OVER_THE_FENCE}</text>
+            <text x="334" y="40">{words::OVER_THE_FENCE}</text>
             <Throws/>
             {move || ball().map(|(x, y)| view! { <circle class="landed" cx=x cy=y r="6"/> })}
             <Ways/>
@@ -60,7 +64,7 @@ fn Throws() -> impl IntoView {
     let line = move || {
         hand.gesture.with(|g| {
             let mut points: Vec<(f64, f64)> = g.spot().map(geometry::drawn).into_iter().collect();
-            points.extend(g.chain().iter().map(|p| geometry::drawn(usual_spot(*p))));
+            points.extend(g.chain().iter().map(|p| geometry::fielder(*p)));
             let points: Vec<String> = points.iter().map(|(x, y)| format!("{x:.1},{y:.1}")).collect();
             points.join(" ")
         })
@@ -104,9 +108,4 @@ fn way(m: &Move) -> impl IntoView + use<> {
 
 fn corner(number: u8) -> (f64, f64) {
     geometry::base(Base::from_number(number).unwrap_or(Base::Home))
-}
-
-/// What is drawn is about a ball in play.
-pub fn is_in_play(event: &Event) -> bool {
-    matches!(event, Event::InPlay(_))
 }

@@ -127,7 +127,9 @@ fn Fielder(
         hand.game(|game| {
             let player = game.lineup(fielding).and_then(|lineup| lineup.at(position));
             let machine = position == Position::Pitcher && !game.code().players_pitch;
-            player.map(|id| token_name(game, id)).or_else(|| machine.then(|| (words::PITCH_PLACE.into(), String::new())))
+            player
+                .map(|id| token_name(game, id))
+                .or_else(|| machine.then(|| (words::PITCH_PLACE.into(), String::new())))
         })
     });
     let order = Memo::new(move |_| {

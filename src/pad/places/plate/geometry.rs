@@ -2,7 +2,7 @@
 //!
 //! Drawn units are CSS px on a 360 px phone; x to the right, y down, in a box of [`WIDTH`] by [`HEIGHT`].
 
-use benchbook_stats::field::Base;
+use benchbook_stats::field::{Base, Position};
 use benchbook_stats::log::{Spot, Start};
 use benchbook_stats::propose::fence;
 
@@ -80,6 +80,23 @@ pub fn start(start: Start) -> (f64, f64) {
     base(start.base().unwrap_or(Base::Home))
 }
 
+/// A fielder's token, drawn: further apart than they stand, so that each has room for a thumb. The stylesheet puts the
+/// tokens there (`.token.at-1` and so on).
+pub const fn fielder(position: Position) -> (f64, f64) {
+    match position {
+        Position::Pitcher => (180.0, 232.0),
+        Position::Catcher => (185.0, 322.0),
+        Position::FirstBase => (299.0, 206.0),
+        Position::SecondBase => (241.0, 158.0),
+        Position::ThirdBase => (61.0, 206.0),
+        Position::Shortstop => (119.0, 158.0),
+        Position::LeftField => (83.0, 97.0),
+        Position::CenterField => (180.0, 49.0),
+        Position::RightField => (277.0, 97.0),
+        Position::ShortField => (180.0, 108.0),
+    }
+}
+
 /// The base nearest to a drawn point, if it is near one.
 pub fn nearest_base(x: f64, y: f64) -> Option<Base> {
     let all = [Base::First, Base::Second, Base::Third, Base::Home];
@@ -97,7 +114,10 @@ pub fn fence_path() -> String {
         let angle = f64::from(step) / 12.0 * core::f64::consts::FRAC_PI_4;
         let r = drawn_fence(angle);
         let (x, y) = (HOME.0 + r * angle.sin(), HOME.1 - r * angle.cos());
-        let _ = core::fmt::Write::write_fmt(&mut path, format_args!("{}{x:.1} {y:.1}", if step == -12 { "M" } else { "L" }));
+        let _ = core::fmt::Write::write_fmt(
+            &mut path,
+            format_args!("{}{x:.1} {y:.1}", if step == -12 { "M" } else { "L" }),
+        );
     }
     path
 }

@@ -2,7 +2,7 @@
 
 use benchbook_stats::field::{Base, Position};
 use benchbook_stats::game::{Game, Situation, Thrown};
-use benchbook_stats::log::{Attempt, Call, Cause, Event, MisplayKind, Pitch, Running, Spot, Start};
+use benchbook_stats::log::{Action, Attempt, Call, Event, MisplayKind, Pitch, Spot, Start};
 use benchbook_stats::propose::{self, Outcome, Proposal};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -21,7 +21,7 @@ pub struct Hand {
     /// The gesture under way.
     pub gesture: RwSignal<Gesture>,
     /// What was recorded last, in words.
-    pub said: RwSignal<String>,
+    pub said: RwSignal<Said>,
     /// What may be recorded now.
     pub proposals: Memo<Vec<Proposal>>,
     /// The game as it stands.
@@ -35,7 +35,7 @@ impl Hand {
         let gesture = RwSignal::new(Gesture::Waiting);
         let proposals = Memo::new(move |_| gesture.with(|g| scoring.game.with(|game| g.proposals(game))));
         let situation = Memo::new(move |_| scoring.game.with(|game| *game.situation()));
-        let hand = Self { scoring, gesture, said: RwSignal::new(String::new()), proposals, situation };
+        let hand = Self { scoring, gesture, said: RwSignal::new(Said::default()), proposals, situation };
         provide_context(hand);
         hand
     }
@@ -64,8 +64,8 @@ impl Hand {
         }
         tick();
         self.gesture.set(Gesture::Waiting);
-        let stands = self.game_now(|game| words::stands(game.situation()));
-        self.said.set(format!("{words}. {stands}"));
+        let (then, stands) = self.game_now(|game| (words::consequence(game), words::stands(game.situation())));
+        self.said.set(Said { words: words + &then, stands });
         true
     }
 
@@ -91,7 +91,7 @@ impl Hand {
         self.game_now(|game| {
             let s = self.before(game);
             let mut text = words::headline(game, &s, &proposal.outcome, &proposal.event);
-            let running = words::running(game, &s, &proposal.event);
+            let running = words::running(game, &s, &proposal.outcome, &proposal.event);
             if !running.is_empty() {
                 text = format!("{text}: {running}");
             }
@@ -117,9 +117,9 @@ impl Hand {
             self.gesture.set(before);
         } else if self.scoring.undo() {
             tick();
-            self.said.set(words::UNDONE.into());
+            self.said.set(Said::only(words::UNDONE));
         } else if self.scoring.refusal.with_untracked(Option::is_none) {
-            self.said.set(words::NOTHING_TO_UNDO.into());
+            self.said.set(Said::only(words::NOTHING_TO_UNDO));
         }
     }
 
@@ -128,9 +128,9 @@ impl Hand {
         self.gesture.set(Gesture::Waiting);
         if self.scoring.redo() {
             tick();
-            self.said.set(words::REDONE.into());
+            self.said.set(Said::only(words::REDONE));
         } else if self.scoring.refusal.with_untracked(Option::is_none) {
-            self.said.set(words::NOTHING_TO_REDO.into());
+            self.said.set(Said::only(words::NOTHING_TO_REDO));
         }
     }
 
@@ -173,9 +173,8 @@ impl Hand {
 
     /// The batter.
     pub fn batter(&self) {
-        let drafting = self.gesture.with_untracked(|g| {
-            matches!(g, Gesture::Ball(_) | Gesture::GotAway | Gesture::Adjusting(_))
-        });
+        let drafting =
+            self.gesture.with_untracked(|g| matches!(g, Gesture::Ball(_) | Gesture::GotAway | Gesture::Adjusting(_)));
         if drafting {
             self.adjust_someone(Start::Batter);
         } else {
@@ -197,13 +196,12 @@ impl Hand {
             return;
         }
         self.adjust_someone(who);
-        self.change(|action, s, draft| {
+        self.change(|action, _, about| {
             if to.number() > who.number() {
-                edit::safe(action, who, to, draft.batted);
+                edit::safe(action, who, to, about.batted);
             } else if who != Start::Batter {
                 edit::stays(action, who);
             }
-            let _ = s;
         });
     }
 
@@ -243,7 +241,7 @@ impl Hand {
     }
 
     /// Changes the draft's action.
-    pub fn change(&self, change: impl FnOnce(&mut benchbook_stats::log::Action, &Situation, &About)) {
+    pub fn change(&self, change: impl FnOnce(&mut Action, &Situation, &About)) {
         let s = self.game_now(|game| self.before(game));
         self.gesture.update(|g| {
             if let Gesture::Adjusting(draft) = g {
@@ -318,14 +316,20 @@ impl Hand {
         self.scoring.refusal.set(None);
         self.gesture.set(next);
     }
+}
 
-    /// Moves only this runner, instead of all, on a wild pitch and the like: the draft to start from.
-    pub fn begin_with(&self, on: Base, cause: Cause, same_play: bool) {
-        let Some(to) = on.next() else { return };
-        let moves = vec![benchbook_stats::log::Move::safe(on.into(), to, cause)];
-        let action = benchbook_stats::log::Action { moves, misplays: Vec::new() };
-        let event = Event::Running(Running { action, same_play });
-        self.adjust(&Proposal { outcome: Outcome::WildPitch, event }, Some(on.into()));
+/// What was recorded last, in words.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Said {
+    /// What it was.
+    pub words: String,
+    /// How things stand after it: spoken only, since the board shows it.
+    pub stands: String,
+}
+
+impl Said {
+    fn only(words: &str) -> Self {
+        Self { words: words.to_owned(), stands: String::new() }
     }
 }
 

@@ -1,6 +1,6 @@
 //! Changes of players: touch who, then who comes in, or with whom to change places. The rules of the card are the crate's.
 
-use benchbook_stats::field::{Base, Post, Side};
+use benchbook_stats::field::{Post, Side};
 use benchbook_stats::game::Game;
 use benchbook_stats::log::Event;
 use benchbook_stats::team::{Assignment, Change, Player, PlayerId, Role};
@@ -274,10 +274,7 @@ fn swap(hand: Hand, leaving: Leaving, other: Assignment) {
         }
         return;
     }
-    let to = vec![
-        Assignment { player: leaving.player, post: two },
-        Assignment { player: other.player, post: one },
-    ];
+    let to = vec![Assignment { player: leaving.player, post: two }, Assignment { player: other.player, post: one }];
     record(hand, leaving.side, Change::Shift { to });
 }
 
@@ -332,9 +329,4 @@ fn Joins() -> impl IntoView {
         })
     };
     view! { <Show when=move || open>{lists}</Show> }
-}
-
-/// A base to run for.
-pub const fn runner_choice(base: Base) -> Chosen {
-    Chosen::Runner(base)
 }

@@ -16,7 +16,10 @@ pub fn StatusLine() -> impl IntoView {
         <p class="status" role="status" aria-live="polite" data-refused=move || refusal.with(Option::is_some).to_string()>
             {move || match refusal.get() {
                 Some(why) => view! { <strong>"✕ "{why}</strong> }.into_any(),
-                None => view! { <span>{hand.said}</span> }.into_any(),
+                None => view! {
+                    <span>{hand.said.get().words}</span>
+                    <span class="spoken">". "{hand.said.get().stands}</span>
+                }.into_any(),
             }}
         </p>
     }
@@ -30,7 +33,8 @@ pub fn Interlude() -> impl IntoView {
         hand.game(|game| {
             let s = game.situation();
             let half = game.halves().last()?;
-            let untouched = game.plays().next_back().is_some_and(|p| p.before.inning != s.inning || p.before.half != s.half);
+            let untouched =
+                game.plays().next_back().is_some_and(|p| p.before.inning != s.inning || p.before.half != s.half);
             (s.phase == Phase::Underway && untouched && game.halves().len() > 1 && half.inning == s.inning).then(|| {
                 let lineup = game.lineup(s.batting());
                 let places = lineup.map_or(1, |l| l.places().max(1)) as u8;

@@ -1,6 +1,5 @@
 //! The tray: what may have come of what was touched, the usual first. One tap records; the pencil changes it first.
 
-use benchbook_stats::field::Position;
 use benchbook_stats::log::{Attempt, Trajectory};
 use benchbook_stats::propose::Proposal;
 use leptos::prelude::*;
@@ -114,7 +113,7 @@ fn row(hand: Hand, i: usize, proposal: Proposal) -> impl IntoView {
     let (headline, running) = hand.game_now(|game| {
         let s = hand.before(game);
         let event = &proposal.event;
-        (words::headline(game, &s, &proposal.outcome, event), words::running(game, &s, event))
+        (words::headline(game, &s, &proposal.outcome, event), words::running(game, &s, &proposal.outcome, event))
     });
     let says = format!("{}: {headline}", words::ADJUST);
     let class = if i == 0 { "outcome main" } else { "outcome" };
@@ -179,9 +178,4 @@ pub fn RunnerTray() -> impl IntoView {
             <Outcomes/>
         </section>
     }
-}
-
-/// Fielders in order, spoken as the trade does.
-pub fn spoken_chain(chain: &[Position]) -> String {
-    words::chain(chain)
 }

@@ -63,13 +63,16 @@ fn SetCount() -> impl IntoView {
     let hand = Hand::get();
     let counts = move || {
         let (balls, strikes) = hand.game(|game| (game.code().balls_for_walk.unwrap_or(1), game.code().strikes_for_out));
-        (0..balls).flat_map(move |b| (0..strikes).map(move |s| Count::new(b, s))).map(|count| {
-            view! {
-                <button type="button" on:click=move |_| {
-                    hand.record_plain(Event::SetCount(count));
-                }>{words::count(count)}</button>
-            }
-        }).collect_view()
+        (0..balls)
+            .flat_map(move |b| (0..strikes).map(move |s| Count::new(b, s)))
+            .map(|count| {
+                view! {
+                    <button type="button" on:click=move |_| {
+                        hand.record_plain(Event::SetCount(count));
+                    }>{words::count(count)}</button>
+                }
+            })
+            .collect_view()
     };
     view! {
         <h4>{words::THE_COUNT}</h4>
@@ -83,13 +86,17 @@ fn OutOfTurn() -> impl IntoView {
     let hand = Hand::get();
     let order = move || {
         let batter = hand.situation.get().batter;
-        batting_order(hand).into_iter().filter(|(id, _)| Some(*id) != batter).map(|(player, name)| {
-            view! {
-                <button type="button" on:click=move |_| {
-                    hand.record_plain(Event::BatterUp { player });
-                }>{name}</button>
-            }
-        }).collect_view()
+        batting_order(hand)
+            .into_iter()
+            .filter(|(id, _)| Some(*id) != batter)
+            .map(|(player, name)| {
+                view! {
+                    <button type="button" on:click=move |_| {
+                        hand.record_plain(Event::BatterUp { player });
+                    }>{name}</button>
+                }
+            })
+            .collect_view()
     };
     view! {
         <h4>{words::OUT_OF_TURN}</h4>
@@ -166,13 +173,16 @@ fn Place() -> impl IntoView {
     let hand = Hand::get();
     let at = RwSignal::new(Base::Second);
     let order = move || {
-        batting_order(hand).into_iter().map(|(player, name)| {
-            view! {
-                <button type="button" on:click=move |_| {
-                    hand.record_plain(Event::PlaceRunner { base: at.get_untracked(), player });
-                }>{name}</button>
-            }
-        }).collect_view()
+        batting_order(hand)
+            .into_iter()
+            .map(|(player, name)| {
+                view! {
+                    <button type="button" on:click=move |_| {
+                        hand.record_plain(Event::PlaceRunner { base: at.get_untracked(), player });
+                    }>{name}</button>
+                }
+            })
+            .collect_view()
     };
     view! {
         <h4>{words::PLACE_RUNNER}</h4>

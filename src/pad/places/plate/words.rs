@@ -1,7 +1,7 @@
 //! Every word the Plate shows or speaks, in one room, so that it can go into a catalogue of languages.
 
 use benchbook_stats::field::{Base, Count, Half, Position, Side};
-use benchbook_stats::game::{Ending, Game, Phase, Situation};
+use benchbook_stats::game::{Ending, Game, Phase, Situation, Thrown, TurnKind};
 use benchbook_stats::log::{Action, Attempt, Call, Cause, Event, How, Judgment, MisplayKind, Move, Start, Trajectory};
 use benchbook_stats::propose::{GotAway, Outcome};
 use benchbook_stats::team::PlayerId;
@@ -24,11 +24,11 @@ pub const PITCHING: &str = "Pitching";
 pub const NOBODY: &str = "nobody";
 pub const FIELD: &str = "The field: touch who fielded the ball, or where it came down";
 pub const PITCHES: &str = "Pitches";
+/// Printed on the drawing beyond the fence.
+pub const OVER_THE_FENCE: &str = "HR";
 pub const IN_PLAY_HINT: &str = "Hit? Touch the field: who had it, or where it came down.";
 pub const GOT_AWAY: &str = "Strike three got away";
 pub const WHAT_HAPPENED: &str = "What came of it";
-pub const WHO_TOUCHED: &str = "Handled by";
-pub const TOUCH_NEXT: &str = "Touch each fielder in turn";
 pub const ON_THE_PITCH: &str = "On that pitch";
 pub const BETWEEN: &str = "Between pitches";
 pub const STAYS: &str = "Stays";
@@ -43,16 +43,12 @@ pub const NOT_BEGUN: &str = "The game has not begun.";
 pub const TO_THE_CARD: &str = "To the Card";
 pub const TO_THE_BOOK: &str = "To the Book";
 pub const PLAY_BALL: &str = "Play ball";
-pub const FOLLOWS: &str = "Another tab keeps this book; this one follows.";
 pub const PITCH_PLACE: &str = "the machine";
 pub const NO_PLAYER: &str = "No player in this batting place.";
 pub const EMPTY_PLACE_OUT: &str = "Record the out";
-pub const KEPT: &str = "kept";
-pub const KEEPING: &str = "keeping…";
 
 // People.
 pub const WHO_CHANGES: &str = "Who changes? Touch a fielder, a runner or the batter.";
-pub const COMES_IN: &str = "Comes in";
 pub const NEW_PLAYER: &str = "Somebody not on the list";
 pub const NUMBER: &str = "No.";
 pub const NAME: &str = "Name";
@@ -63,10 +59,8 @@ pub const WAS_IN: &str = "was in";
 pub const NOBODY_ON_BENCH: &str = "Nobody is on the bench list.";
 pub const PINCH_HITTER: &str = "Pinch hitter for";
 pub const PINCH_RUNNER: &str = "Pinch runner for";
-pub const COURTESY_RUNNER: &str = "Courtesy runner for";
 pub const TAKES_OVER_FROM: &str = "Takes over from";
 pub const AS_COURTESY: &str = "Courtesy runner";
-pub const AS_PINCH_RUNNER: &str = "Pinch runner";
 pub const BATS_FOR_DH: &str = "Bats from now on; the designated hitter leaves";
 pub const JOINS: &str = "Joins the end of the order";
 pub const BATTING_SIDE: &str = "At bat";
@@ -75,7 +69,6 @@ pub const FIELDING_SIDE: &str = "In the field";
 // The umpire's calls.
 pub const RESULT_ONLY: &str = "Missed the pitches? The result alone";
 pub const THE_COUNT: &str = "The count as the umpire gives it";
-pub const SET: &str = "Set";
 pub const OUT_OF_TURN: &str = "Another batter is up";
 pub const APPEAL: &str = "Appeal: batted out of turn";
 pub const PLACE_RUNNER: &str = "Put a runner on by rule";
@@ -89,8 +82,6 @@ pub const PROTEST: &str = "Protest";
 pub const NOTE: &str = "Note";
 pub const WHY: &str = "In your words (may stay empty)";
 pub const THE_GAME: &str = "The game";
-pub const THE_BATTER: &str = "The batter";
-pub const WRITE_DOWN: &str = "To write down";
 
 pub fn forfeit_to(team: &str) -> String {
     format!("Forfeited to {team}")
@@ -252,7 +243,9 @@ pub fn headline(game: &Game, s: &Situation, outcome: &Outcome, event: &Event) ->
         Outcome::RunnerHit { who } => format!("{} hit by the ball, out", name(*who)),
         Outcome::Steal { to, .. } => format!("Steals {}", base(*to)),
         Outcome::StealTogether => "All steal together".into(),
-        Outcome::OutOnBases { at, attempt, by, .. } => format!("{} {} {}", out_on_bases(*attempt), base(*at), handled(by)),
+        Outcome::OutOnBases { at, attempt, by, .. } => {
+            format!("{} {} {}", out_on_bases(*attempt), base(*at), handled(by))
+        }
         Outcome::SafeOnError { to, by, throw: true, .. } => {
             format!("Safe at {}: bad throw by {}", base(*to), place(*by))
         }
@@ -285,9 +278,11 @@ fn caught(by: Position, kind: Trajectory, foul: bool, infield_fly: bool) -> Stri
 }
 
 fn double_play(event: &Event) -> &'static str {
-    let caught = action(event)
-        .is_some_and(|a| a.moves.iter().any(|m| m.out.as_ref().is_some_and(|out| out.how == How::Fly)));
-    if caught { "Caught, double play" } else { "Double play" }
+    if action(event).is_some_and(is_caught) { "Caught, double play" } else { "Double play" }
+}
+
+fn is_caught(action: &Action) -> bool {
+    action.moves.iter().any(|m| m.out.as_ref().is_some_and(|out| out.how == How::Fly))
 }
 
 const fn out_on_bases(attempt: Attempt) -> &'static str {
@@ -299,18 +294,27 @@ const fn out_on_bases(attempt: Attempt) -> &'static str {
 }
 
 /// What each runner does, for the line under the headline: "Ruiz scores, Lee to third". The batter is named where the
-/// headline leaves open where he ended.
-pub fn running(game: &Game, s: &Situation, event: &Event) -> String {
+/// headline leaves open where they ended, and outs where it leaves open whose.
+pub fn running(game: &Game, s: &Situation, outcome: &Outcome, event: &Event) -> String {
     let Some(action) = action(event) else { return String::new() };
     let in_play = matches!(event, Event::InPlay(_));
+    // On the ground the chain says it all; off a fly it matters who had left too early.
+    let on_ground = !is_caught(action);
     let mut parts: Vec<String> = Vec::new();
     for m in &action.moves {
         if m.from == Start::Batter && !batter_is_worth_a_word(m, in_play) {
             continue;
         }
+        if m.out.is_some() && (on_ground || !leaves_open_who_is_out(outcome)) {
+            continue;
+        }
         parts.push(way(&who(game, s, m.from), m));
     }
     parts.join(", ")
+}
+
+const fn leaves_open_who_is_out(outcome: &Outcome) -> bool {
+    matches!(outcome, Outcome::TriplePlay { .. } | Outcome::DoublePlay { .. })
 }
 
 fn batter_is_worth_a_word(m: &Move, in_play: bool) -> bool {
@@ -415,6 +419,9 @@ pub const fn how(how: How) -> &'static str {
     }
 }
 
+pub const SAFE: &str = "Safe";
+pub const OUT: &str = "Out";
+
 pub fn safe_at(to: Base) -> &'static str {
     match to {
         Base::First => "Safe at first",
@@ -441,7 +448,6 @@ pub const fn attempt(attempt: Attempt) -> &'static str {
         Attempt::Advance => "Out advancing …",
     }
 }
-pub const ON_A_THROW: &str = "Moves up on a bad throw …";
 
 pub fn chase(attempt: Attempt, name: &str) -> String {
     match attempt {
@@ -557,6 +563,24 @@ pub fn coming_up(names: &[String]) -> String {
     format!("Coming up: {}", names.join(", "))
 }
 
+/// What the last play brought about besides, to be added to its words: the turn's end on a pitch, the end of the half.
+pub fn consequence(game: &Game) -> String {
+    let Some(play) = game.steps().last().and_then(|step| step.play.as_deref()) else { return String::new() };
+    let mut text = String::new();
+    if matches!(play.thrown, Some(Thrown::Called(_))) {
+        text.push_str(match play.turn.map(|turn| turn.kind) {
+            Some(TurnKind::Walk) => ": walk",
+            Some(TurnKind::IntentionalWalk) => ": intentional walk",
+            Some(TurnKind::Strikeout { .. }) if play.outs() > 0 => ": struck out",
+            _ => "",
+        });
+    }
+    if play.ends_half {
+        text.push_str(". Side out");
+    }
+    text
+}
+
 /// Where things stand after an entry, for the voice and the status line.
 pub fn stands(s: &Situation) -> String {
     format!("{}, {}", outs(s.outs).to_lowercase(), count(s.count))
@@ -575,10 +599,6 @@ pub fn over(ending: Ending, game: &Game) -> String {
 
 pub fn stopped(phase: Phase) -> &'static str {
     if phase == Phase::Suspended { "The game is suspended." } else { "Play is stopped." }
-}
-
-pub fn tried(label: &str) -> String {
-    format!("Took back: {label}")
 }
 
 pub const UNDONE: &str = "Took back the last entry";
