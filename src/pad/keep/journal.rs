@@ -16,7 +16,7 @@ use idb::{DatabaseEvent, Factory, KeyRange, ObjectStoreParams, Query, Transactio
 use js_sys::{Array, Function, Object, Reflect};
 use wasm_bindgen::prelude::Closure;
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{DomException, IdbDatabase, IdbTransaction};
+use web_sys::{DomException, IdbDatabase, IdbRequest, IdbTransaction};
 
 use super::GameId;
 
@@ -60,6 +60,14 @@ impl JournalError {
             "ConstraintError" => Self::Taken,
             "InvalidStateError" => Self::Closed,
             _ => Self::Other(exception.message()),
+        }
+    }
+
+    /// A request's error comes up to the transaction before the transaction itself has one.
+    fn of_request(target: &JsValue) -> Self {
+        match target.dyn_ref::<IdbRequest>().map(IdbRequest::error) {
+            Some(Ok(Some(exception))) => Self::of_exception(&exception),
+            _ => Self::Other("a request failed".into()),
         }
     }
 
@@ -228,6 +236,7 @@ async fn done(transaction: Transaction) -> Result<(), JournalError> {
     match (result, inner.error()) {
         (Ok(result), _) if result.is_committed() => Ok(()),
         (_, Some(exception)) => Err(JournalError::of_exception(&exception)),
+        (Err(idb::Error::UnexpectedJsType(_, target)), None) => Err(JournalError::of_request(&target)),
         (Err(error), None) => Err(error.into()),
         (Ok(_), None) => Err(JournalError::Other("the transaction was given up".into())),
     }
