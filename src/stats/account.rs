@@ -4,7 +4,8 @@
 use crate::field::{Base, Count, Half, Position, Side};
 use crate::game::{Ending, Game, Phase, Play, Refusal, Situation, Step, Thrown};
 use crate::log::{Attempt, Cause, EntryId, Event, How, Judgment, MisplayKind, Status, Trajectory};
-use crate::ruling::{BatterResult, Because, Book, Credit, Judged, Theft};
+use crate::ruling::decision::Why;
+use crate::ruling::{BatterResult, Because, Book, Credit, Judged, Theft, earned};
 use crate::team::{Change, PlayerId, Role};
 
 pub mod compare;
@@ -303,16 +304,62 @@ pub enum Ruled {
         /// Who.
         batter: PlayerId,
     },
+    /// A pitcher's decision.
+    Decision {
+        /// Whose.
+        pitcher: PlayerId,
+        /// Which.
+        credit: PitcherCredit,
+    },
+}
+
+/// A decision, or a credit like one.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum PitcherCredit {
+    /// The win.
+    Win,
+    /// The loss.
+    Loss,
+    /// The save.
+    Save,
+    /// A shutout.
+    Shutout,
+    /// A complete game.
+    CompleteGame,
+    /// A hold: custom.
+    Hold,
+    /// A blown save: custom.
+    BlownSave,
+}
+
+/// Why it was ruled so.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Grounds {
+    /// The reason of a ruling on one play.
+    Ruling(Because),
+    /// Why a run is earned or not, and why that pitcher answers for it.
+    Run {
+        /// For the pitcher.
+        pitcher: earned::Reason,
+        /// For the team, where that differs.
+        team: Option<earned::Reason>,
+        /// Why this pitcher.
+        answers: earned::Answers,
+    },
+    /// Why a pitcher has the decision.
+    Decision(Why),
 }
 
 /// A ruling with its reason and its rule.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Reason {
     /// What was ruled.
     pub ruled: Ruled,
     /// Why, where it isn't plain from what happened.
-    pub because: Option<Because>,
-    /// Section of the Official Baseball Rules.
+    pub because: Option<Grounds>,
+    /// Other plays it rests on.
+    pub rests_on: Vec<EntryId>,
+    /// Section of the Official Baseball Rules; "custom" where they have none.
     pub rule: &'static str,
     /// The entry of the play it rests on.
     pub entry: EntryId,

@@ -10,7 +10,7 @@ use super::{Ball, Line, Told, Was};
 
 mod ruled;
 
-pub use ruled::{heading, number, pitch};
+pub use ruled::{grounds, heading, number, pitch};
 
 /// Says who a player is.
 pub type Names<'a> = &'a dyn Fn(PlayerId) -> String;

@@ -133,6 +133,32 @@ fn an_entry_that_no_longer_fits_is_told_with_its_reason() {
     assert_eq!(conflicts.len(), game.conflicts().count());
 }
 
+/// OBR 9.17(a), (d): the paper says who won and who lost, and why.
+#[test]
+fn a_decision_has_its_reason() {
+    let game = harbor();
+    let account = Account::of(&game);
+    let reasons = |name| {
+        let number = Number::Decision(player(&game, name));
+        why(&game, &account, number).into_iter().map(|e| (e.reason.ruled, e.reason.rule)).collect::<Vec<_>>()
+    };
+    assert!(matches!(reasons("Nadia Corvane")[0], (Ruled::Decision { credit: PitcherCredit::Win, .. }, "9.17(a)")));
+    assert!(matches!(reasons("Yusra Halvorsen")[0], (Ruled::Decision { credit: PitcherCredit::Loss, .. }, "9.17(d)")));
+    assert_eq!(reasons("Anselm Quarrie"), []);
+}
+
+/// OBR 9.16: an unearned run names the plays that made it so.
+#[test]
+fn an_unearned_run_rests_on_the_plays_before_it() {
+    let game = harbor();
+    let account = Account::of(&game);
+    let unearned: Vec<_> =
+        why(&game, &account, Number::EarnedAgainst(Side::Visitors)).into_iter().filter(|e| !e.counts).collect();
+    assert_eq!(unearned.len(), 2, "7 runs, 5 of them earned for the side");
+    assert!(unearned.iter().any(|e| !e.reason.rests_on.is_empty()), "one reached base on an error in an earlier play");
+    assert!(unearned.iter().flat_map(|e| &e.reason.rests_on).all(|entry| account.line(*entry).is_some()));
+}
+
 /// Striking out the home run of the fourth takes the run, the hit and the run batted in, and nothing else of hers.
 #[test]
 fn a_correction_shows_what_it_would_change() {

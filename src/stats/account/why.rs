@@ -1,6 +1,6 @@
 //! A number of the box score opened: the plays behind it, each with its ruling.
 
-use super::{Account, Reason, Ruled};
+use super::{Account, Reason, Ruled, reasons};
 use crate::field::Side;
 use crate::game::{Game, Thrown};
 use crate::log::EntryId;
@@ -24,6 +24,8 @@ pub enum Number {
     ErrorsOf(Side),
     /// Runs earned against the side in the field, for the team.
     EarnedAgainst(Side),
+    /// A pitcher's decision: the win, the loss, the save and the like.
+    Decision(PlayerId),
 }
 
 /// A batter's number.
@@ -63,7 +65,7 @@ pub enum Pitching {
 }
 
 /// One play behind a number.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Evidence {
     /// The line of the account it stands on.
     pub entry: EntryId,
@@ -75,6 +77,10 @@ pub struct Evidence {
 
 /// The plays behind `number`, first to last.
 pub fn why(game: &Game, account: &Account, number: Number) -> Vec<Evidence> {
+    if let Number::Decision(pitcher) = number {
+        let reasons = reasons::of_pitcher(game, pitcher).into_iter();
+        return reasons.map(|reason| Evidence { entry: reason.entry, reason, counts: true }).collect();
+    }
     let mut evidence = Vec::new();
     for half in &account.halves {
         let batting = half.half.batting();
@@ -82,7 +88,7 @@ pub fn why(game: &Game, account: &Account, number: Number) -> Vec<Evidence> {
             let charged = game.play(line.entry).and_then(|p| p.turn).and_then(|t| t.pitcher);
             for reason in &line.reasons {
                 if let Some(counts) = number.counts(batting, charged, &reason.ruled) {
-                    evidence.push(Evidence { entry: line.entry, reason: *reason, counts });
+                    evidence.push(Evidence { entry: line.entry, reason: reason.clone(), counts });
                 }
             }
         }

@@ -64,10 +64,10 @@ impl Ink {
     }
 }
 
-const HOME: Point = (50, 90);
-const FIRST: Point = (78, 62);
-const SECOND: Point = (50, 34);
-const THIRD: Point = (22, 62);
+const HOME: Point = (50, 92);
+const FIRST: Point = (82, 60);
+const SECOND: Point = (50, 28);
+const THIRD: Point = (18, 60);
 
 const fn at(base: Base) -> Point {
     match base {
@@ -81,10 +81,10 @@ const fn at(base: Base) -> Point {
 /// Where the words beside the way to a base stand.
 const fn beside(base: Base) -> Point {
     match base {
-        Base::First => (80, 88),
-        Base::Second => (82, 44),
-        Base::Third => (19, 44),
-        Base::Home => (20, 84),
+        Base::First => (81, 88),
+        Base::Second => (82, 38),
+        Base::Third => (18, 38),
+        Base::Home => (19, 88),
     }
 }
 
@@ -104,10 +104,10 @@ pub fn shapes(cell: &Cell) -> Vec<Shape> {
         shapes.push(Shape::Text((11, 94), out.number.to_string(), 13, Ink::Out));
     }
     if cell.run.is_some_and(|r| r.earned == Some(false)) {
-        shapes.push(Shape::Text((91, 72), "UE".into(), 9, Ink::Tag));
+        shapes.push(Shape::Text((91, 76), "UE".into(), 9, Ink::Tag));
     }
     for i in 0..i16::from(cell.runs_batted_in) {
-        shapes.push(Shape::Circle((94, 34 + 8 * i), 3, Ink::Mark));
+        shapes.push(Shape::Circle((95, 26 + 8 * i), 3, Ink::Mark));
     }
     pitches(cell, &mut shapes);
     edges(cell, &mut shapes);
@@ -150,13 +150,13 @@ fn words(mark: &Mark, shapes: &mut Vec<Shape>) {
         _ => 11,
     };
     let below = mark.below();
-    let y = if below.is_some() { 64 } else { 69 };
+    let y = if below.is_some() { 63 } else { 68 };
     shapes.push(match mark {
         Mark::Strikeout { looking: true } => Shape::Mirrored((50, y), text, height, Ink::Mark),
         _ => Shape::Text((50, y), text, height, Ink::Mark),
     });
     if let Some(below) = below {
-        shapes.push(Shape::Text((50, 77), below, 11, Ink::Mark));
+        shapes.push(Shape::Text((50, 76), below, 11, Ink::Mark));
     }
 }
 

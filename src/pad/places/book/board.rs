@@ -3,6 +3,7 @@
 use benchbook_stats::account::why::Number;
 use benchbook_stats::field::Side;
 use benchbook_stats::lines::SideScore;
+use leptos::html;
 use leptos::prelude::*;
 
 use super::why::Asked;
@@ -18,10 +19,17 @@ pub fn Board() -> impl IntoView {
         let played = reading.line_score.with(|score| score.sides.iter().map(|s| s.innings.len()).max().unwrap_or(0));
         played.max(game.with(|game| usize::from(game.code().innings)))
     });
+    let scroll: NodeRef<html::Div> = NodeRef::new();
+    let inning = Memo::new(move |_| game.with(|game| usize::from(game.situation().inning)));
+    Effect::new(move |_| {
+        if let Some(scroll) = scroll.get() {
+            bring_into_sight(&scroll, inning.get(), innings.get());
+        }
+    });
     view! {
         <section class="scoreboard" aria-label=words::LINE_SCORE>
             <p class="state" role="status">{state}</p>
-            <div class="scroll" tabindex="0" role="region" aria-label=words::LINE_SCORE>
+            <div class="scroll" tabindex="0" role="region" aria-label=words::LINE_SCORE node_ref=scroll>
                 <table>
                     <thead>
                         <tr>
@@ -35,6 +43,13 @@ pub fn Board() -> impl IntoView {
             </div>
         </section>
     }
+}
+
+/// Where the innings don't fit, the one now played is shown, not the first.
+fn bring_into_sight(scroll: &web_sys::HtmlDivElement, inning: usize, innings: usize) {
+    let hidden = f64::from(scroll.scroll_width() - scroll.client_width());
+    let share = inning.saturating_sub(1) as f64 / innings.saturating_sub(1).max(1) as f64;
+    scroll.set_scroll_left((hidden * share) as i32);
 }
 
 #[component]

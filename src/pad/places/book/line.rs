@@ -6,6 +6,7 @@ use benchbook_stats::game::{Game, Thrown};
 use benchbook_stats::log::{EntryId, Event};
 use leptos::prelude::*;
 
+use super::why::RestsOn;
 use super::{Reading, words};
 
 /// One line.
@@ -66,8 +67,9 @@ fn Ruling(
     view! {
         <dt>{english::heading(&reason.ruled, &|id| reading.name(id))}</dt>
         <dd>
-            {reason.because.map(|because| because.to_string())} " "
+            {reason.because.as_ref().map(english::grounds)} " "
             <span class="rule">{words::rule(reason.rule)}</span>
+            <RestsOn entries=reason.rests_on/>
         </dd>
     }
 }

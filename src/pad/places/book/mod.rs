@@ -18,6 +18,7 @@ mod drawer;
 mod line;
 mod plays;
 mod proof;
+mod settle;
 mod sheet;
 mod tables;
 mod why;
@@ -27,6 +28,7 @@ use board::Board;
 use conflicts::Conflicts;
 use correction::Correction;
 use plays::Plays;
+use settle::Settle;
 use sheet::Sheets;
 use tables::Boxes;
 use why::Why;
@@ -93,9 +95,9 @@ impl Reading {
     /// The sentence of a line of the account.
     fn sentence(self, entry: EntryId) -> String {
         self.account.with(|account| {
-            account.line(entry).map_or_else(String::new, |line| {
-                benchbook_stats::account::english::line(line, &|id| self.name(id))
-            })
+            account
+                .line(entry)
+                .map_or_else(String::new, |line| benchbook_stats::account::english::line(line, &|id| self.name(id)))
         })
     }
 }
@@ -109,6 +111,7 @@ pub fn Book() -> impl IntoView {
             <h1 class="spoken">{words::BOOK}</h1>
             <Board/>
             <Conflicts/>
+            <Settle/>
             <Pages/>
             {move || match reading.page.get() {
                 Page::Box => view! { <Boxes/> }.into_any(),

@@ -4,6 +4,7 @@ use benchbook_stats::account::why::{Batting, Number, Pitching};
 use benchbook_stats::field::Side;
 use benchbook_stats::lines::{BattingLine, FieldingLine, PitchingLine, SideBox};
 use benchbook_stats::ruling::Credit;
+use benchbook_stats::team::PlayerId;
 use leptos::prelude::*;
 
 use super::proof::Proof;
@@ -33,7 +34,7 @@ fn SideTables(
             {move || lines.with(|l| batters(l))}
             <ul class="notes">{move || lines.with(notes)}</ul>
             {move || lines.with(|l| pitchers(side, l))}
-            {move || lines.with(|l| fielders(side, l))}
+            {move || lines.with(|l| fielders(l))}
             <Proof side=side/>
         </section>
     }
@@ -153,7 +154,7 @@ fn pitcher(side: Side, line: &PitchingLine) -> impl IntoView + use<> {
         <tr class:total=line.player.is_none()>
             <th scope="row">
                 <span class="who">{name}</span>
-                {line.decision.clone().map(|d| format!(" ({d})"))}
+                {line.player.zip(line.decision.clone()).map(|(id, letter)| view! { <Decision id=id letter=letter/> })}
             </th>
             <td>{line.outs.to_string()}</td>
             {cell(number(Pitching::Hits), line.hits)}
@@ -168,7 +169,30 @@ fn pitcher(side: Side, line: &PitchingLine) -> impl IntoView + use<> {
     }
 }
 
-fn fielders(side: Side, lines: &SideBox) -> impl IntoView + use<> {
+/// "W", "L" or "S", which answers "why?" too.
+#[component]
+fn Decision(
+    /// Whose.
+    id: PlayerId,
+    /// As a box score prints it.
+    letter: String,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let label = words::decision(&letter, &reading.name(id));
+    view! {
+        " "
+        <button
+            type="button"
+            class="asked decision"
+            aria-label=label
+            on:click=move |_| reading.asked.set(Some(Number::Decision(id)))
+        >
+            {letter}
+        </button>
+    }
+}
+
+fn fielders(lines: &SideBox) -> impl IntoView + use<> {
     const COLUMNS: &[(&str, &str)] = &[
         ("PO", "Putouts"),
         ("A", "Assists"),
@@ -176,7 +200,6 @@ fn fielders(side: Side, lines: &SideBox) -> impl IntoView + use<> {
         ("DP", "Double plays taken part in"),
         ("PB", "Passed balls"),
     ];
-    let _ = side;
     let rows: Vec<_> = lines.fielding.iter().map(fielder).collect();
     let total = fielder(&lines.fielding_total);
     view! { <Table title=words::FIELDING columns=COLUMNS>{rows}{total}</Table> }

@@ -2,6 +2,7 @@
 
 use benchbook_stats::account::english;
 use benchbook_stats::account::why::{Evidence, Number, why};
+use benchbook_stats::log::EntryId;
 use leptos::prelude::*;
 
 use super::drawer::Drawer;
@@ -70,11 +71,12 @@ fn Play(
     let reading = Reading::get();
     let Evidence { entry, reason, counts } = evidence;
     let heading = english::heading(&reason.ruled, &|id| reading.name(id));
+    let rule = words::rule(reason.rule);
     let place = reading.account.with_untracked(|account| {
         let half = account.halves.iter().find(|h| h.lines.iter().any(|l| l.entry == entry));
         half.map(|h| words::half(h.inning, h.half))
     });
-    let because = reason.because.map_or_else(|| words::BY_RULE.to_owned(), |because| because.to_string());
+    let because = reason.because.as_ref().map_or_else(|| words::BY_RULE.to_owned(), english::grounds);
     let show = move |_| {
         reading.asked.set(None);
         reading.page.set(Page::Plays);
@@ -84,7 +86,26 @@ fn Play(
             <p class="soft small">{place}</p>
             <p><button type="button" class="quiet" on:click=show>{reading.sentence(entry)}</button></p>
             <p><b>{heading}</b>" — "{if counts { words::COUNTS } else { words::DOES_NOT_COUNT }}</p>
-            <p>{because}" "<span class="rule">{words::rule(reason.rule)}</span></p>
+            <p>{because}" "<span class="rule">{rule}</span></p>
+            <RestsOn entries=reason.rests_on/>
         </li>
     }
+}
+
+/// Other plays a ruling rests on.
+#[component]
+pub fn RestsOn(
+    /// Which.
+    entries: Vec<EntryId>,
+) -> impl IntoView {
+    let reading = Reading::get();
+    (!entries.is_empty()).then(|| {
+        let plays = entries.into_iter().map(|entry| view! { <li>{reading.sentence(entry)}</li> }).collect_view();
+        view! {
+            <div class="rests-on small">
+                <p>{words::RESTS_ON}</p>
+                <ul>{plays}</ul>
+            </div>
+        }
+    })
 }

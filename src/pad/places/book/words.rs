@@ -2,8 +2,10 @@
 
 use benchbook_stats::field::{Half, Side};
 use benchbook_stats::game::{Ending, Game, Phase, Situation};
-use benchbook_stats::log::EntryId;
+use benchbook_stats::log::{EntryId, Judgment, Reached};
+use benchbook_stats::ruling::question::Asked;
 use benchbook_stats::sheet::Sums;
+use benchbook_stats::team::PlayerId;
 
 use super::Page;
 
@@ -46,6 +48,9 @@ pub const OLDEST_FIRST: &str = "From the first pitch on";
 pub const STRUCK_OUT: &str = "Struck out";
 pub const PUT_BACK: &str = "Put back";
 
+pub const RESTS_ON: &str = "It rests on:";
+pub const SETTLE_HINT: &str = "The rules leave these to the scorer. Until you answer, the usual answer stands; an answer can be changed at any time.";
+pub const USUAL: &str = "usual";
 pub const PRINT: &str = "Print, one page a side";
 pub const BATTERS: &str = "Batters";
 pub const SUMS: &str = "Sums";
@@ -143,8 +148,57 @@ pub fn sums(runs: u16, hits: u16, errors: u16, left: Option<u8>) -> String {
     format!("{runs} R · {hits} H · {errors} E{left}")
 }
 
+/// "OBR 9.05(a)"; custom is no rule.
 pub fn rule(rule: &str) -> String {
-    format!("OBR {rule}")
+    if rule == "custom" { "By custom, not by rule".into() } else { format!("OBR {rule}") }
+}
+
+pub fn decision(letter: &str, name: &str) -> String {
+    let what = match letter {
+        "W" => "Winning pitcher",
+        "L" => "Losing pitcher",
+        "S" => "Save",
+        other => other,
+    };
+    format!("{what}: {name}. {WHY}")
+}
+
+/// The open questions: "To settle: 2".
+pub fn to_settle(open: usize) -> String {
+    match open {
+        0 => "Judgments, all settled".into(),
+        n => format!("To settle: {n}"),
+    }
+}
+
+/// A question with the names it is about.
+pub fn question(asked: &Asked, names: &dyn Fn(PlayerId) -> String) -> String {
+    match asked {
+        Asked::BuntedForHit { batter } => format!("Was {} bunting for a hit?", names(*batter)),
+        Asked::WouldHaveScored { runner } => format!("Would {} have scored without the error?", names(*runner)),
+        Asked::KeptGoing { runner } => format!("Did {} keep going all the way?", names(*runner)),
+        Asked::Earned { runner } => format!("Would {} have come in without that help?", names(*runner)),
+        Asked::EffectiveFinish { pitcher } => format!("Did {} finish effectively?", names(*pitcher)),
+        Asked::WouldHaveScoredAfterCatch | Asked::WinningPitcher => asked.to_string(),
+    }
+}
+
+/// A judgment as an answer.
+pub fn answer(judgment: &Judgment, names: &dyn Fn(PlayerId) -> String) -> String {
+    match judgment {
+        Judgment::BuntedForHit { yes, .. }
+        | Judgment::WouldHaveScored { yes, .. }
+        | Judgment::WouldHaveScoredAfterCatch { yes, .. }
+        | Judgment::Earned { yes, .. }
+        | Judgment::Undisputed { yes, .. }
+        | Judgment::EffectiveFinish { yes, .. } => if *yes { "Yes" } else { "No" }.into(),
+        Judgment::WinningPitcher { pitcher } => names(*pitcher),
+        Judgment::GotAway { wild: true, .. } => "Wild pitch".into(),
+        Judgment::GotAway { .. } => "Passed ball".into(),
+        Judgment::BatterReached { verdict: Reached::Hit(_), .. } => "Hit".into(),
+        Judgment::BatterReached { verdict: Reached::Error(_), .. } => "Error".into(),
+        Judgment::BatterReached { verdict: Reached::Choice, .. } => "Fielder's choice".into(),
+    }
 }
 
 pub fn balances(came_up: u32) -> String {
@@ -178,7 +232,11 @@ pub fn stands(s: &Situation) -> String {
     let [visitors, home] = s.score;
     match s.phase {
         Phase::Underway => {
-            format!("The game would stand at {visitors}–{home}, {}, {}.", half(s.inning, s.half).to_lowercase(), outs(s.outs))
+            format!(
+                "The game would stand at {visitors}–{home}, {}, {}.",
+                half(s.inning, s.half).to_lowercase(),
+                outs(s.outs)
+            )
         }
         _ => format!("The game would stand at {visitors}–{home}: {}.", state(s).to_lowercase()),
     }

@@ -18,9 +18,7 @@ pub fn Changes() -> impl IntoView {
             let changes = halves.flat_map(|half| half.lines.iter().map(move |line| (half.inning, half.half, line)));
             changes
                 .filter(|(.., line)| line.conflict.is_none() && line.told.iter().any(is_change))
-                .map(|(inning, half, line)| {
-                    (words::half(inning, half), english::line(line, &|id| game.label(id)))
-                })
+                .map(|(inning, half, line)| (words::half(inning, half), english::line(line, &|id| game.label(id))))
                 .collect::<Vec<_>>()
         })
     });

@@ -88,11 +88,7 @@ macro_rules! yes {
 
 macro_rules! placed {
     ($says:literal, $base:expr) => {
-        Field {
-            says: $says,
-            get: |c| Value::Yes(is_placed(c, $base)),
-            set: |c, v| place(c, $base, v.yes()),
-        }
+        Field { says: $says, get: |c| Value::Yes(is_placed(c, $base)), set: |c, v| place(c, $base, v.yes()) }
     };
 }
 
@@ -118,7 +114,9 @@ pub const FIELDS: [Field; 25] = [
     Field {
         says: "Balls each batter starts with",
         get: |c| Value::Whole(c.starting_count.balls.into()),
-        set: |c, v| c.starting_count.balls = v.small().unwrap_or(0).min(c.balls_for_walk.unwrap_or(9).saturating_sub(1)),
+        set: |c, v| {
+            c.starting_count.balls = v.small().unwrap_or(0).min(c.balls_for_walk.unwrap_or(9).saturating_sub(1))
+        },
     },
     Field {
         says: "Strikes each batter starts with",

@@ -54,12 +54,11 @@ fn PostOf(
 ) -> impl IntoView {
     let desk = Desk::get();
     let post = Memo::new(move |_| desk.card(side).everyone().find(|a| a.player == id).map(|a| a.post));
-    let posts = Memo::new(move |_| {
-        desk.scoring.game.with(|game| edit::posts(&edit::card_of(game, side), game.code()))
-    });
+    let posts = Memo::new(move |_| desk.scoring.game.with(|game| edit::posts(&edit::card_of(game, side), game.code())));
     let whom = move || desk.scoring.game.with(|game| game.label(id));
     let choose = move |event: web_sys::Event| {
-        let chosen = event_target_value(&event).parse::<usize>().ok().and_then(|i| posts.get_untracked().get(i).copied());
+        let chosen =
+            event_target_value(&event).parse::<usize>().ok().and_then(|i| posts.get_untracked().get(i).copied());
         if let Some(chosen) = chosen {
             put_post(desk, side, id, chosen);
         }

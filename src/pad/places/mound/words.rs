@@ -25,8 +25,7 @@ pub const REST: &str = "Rest";
 pub const AGE: &str = "Age on the league's cut-off day";
 pub const NO_AGE: &str = "With the age, the guideline's row shows here.";
 pub const NO_ROW: &str = "The guideline has no row for this age.";
-pub const CAUTION: &str =
-    "Your league's rules and medical advice come first. A guideline is a limit, not a promise: an arm that hurts stops \
+pub const CAUTION: &str = "Your league's rules and medical advice come first. A guideline is a limit, not a promise: an arm that hurts stops \
      pitching at any count.";
 pub const FINISH_THE_BATTER: &str = "Some leagues let a pitcher who reaches the limit finish the batter, and reckon the \
                                      rest from the count before that batter.";

@@ -1,8 +1,8 @@
 //! What was ruled, as the heading above its reason; and the name of a pitch.
 
 use super::Names;
-use crate::account::Ruled;
 use crate::account::why::{Batting, Number, Pitching};
+use crate::account::{Grounds, PitcherCredit, Ruled};
 use crate::field::Side;
 use crate::game::Thrown;
 use crate::log::Call;
@@ -45,7 +45,32 @@ pub fn heading(ruled: &Ruled, names: Names) -> String {
         Ruled::GotAway { wild: true, player } => format!("{}: wild pitch", some(player)),
         Ruled::GotAway { player, .. } => format!("{}: passed ball", some(player)),
         Ruled::Balk { pitcher } => format!("{}: balk", some(pitcher)),
+        Ruled::Decision { pitcher, credit } => format!("{}: {}", names(*pitcher), of_pitcher(*credit)),
         Ruled::GroundedIntoDoublePlay { batter } => format!("{}: grounded into a double play", names(*batter)),
+    }
+}
+
+const fn of_pitcher(credit: PitcherCredit) -> &'static str {
+    match credit {
+        PitcherCredit::Win => "winning pitcher",
+        PitcherCredit::Loss => "losing pitcher",
+        PitcherCredit::Save => "save",
+        PitcherCredit::Shutout => "shutout",
+        PitcherCredit::CompleteGame => "complete game",
+        PitcherCredit::Hold => "hold, by custom",
+        PitcherCredit::BlownSave => "blown save, by custom",
+    }
+}
+
+/// The reason of a ruling.
+pub fn grounds(grounds: &Grounds) -> String {
+    match grounds {
+        Grounds::Ruling(because) => because.to_string(),
+        Grounds::Decision(why) => why.to_string(),
+        Grounds::Run { pitcher, team: None, answers } => format!("{pitcher} {answers}"),
+        Grounds::Run { pitcher, team: Some(team), answers } => {
+            format!("For the pitcher: {pitcher} For the team: {team} {answers}")
+        }
     }
 }
 
@@ -118,6 +143,7 @@ pub fn number(number: Number, names: Names, team: &dyn Fn(Side) -> String) -> St
         Number::HitsOf(side) => format!("Hits: {}", team(side)),
         Number::RunsOf(side) => format!("Runs: {}", team(side)),
         Number::ErrorsOf(side) => format!("Errors: {}", team(side)),
+        Number::Decision(who) => format!("Decision: {}", names(who)),
         Number::EarnedAgainst(side) => format!("Earned runs against {}, as a team", team(side)),
     }
 }
