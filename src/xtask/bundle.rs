@@ -32,7 +32,7 @@ impl Kit {
     /// Finds or installs all of it.
     pub fn ready() -> Result<Self> {
         let compiler = Compiler::ready()?;
-        Ok(Self { compiler, folders: vec![tools::trunk()?, tools::wasm_bindgen()?] })
+        Ok(Self { compiler, folders: vec![tools::trunk()?, tools::wasm_bindgen()?, places::own_folder()] })
     }
 }
 
@@ -47,7 +47,6 @@ pub fn build(public_url: &str) -> Result<()> {
     let mut command = Command::new("trunk");
     command.args(["--log", "warn", "build", "--release", "--cargo-profile", "pad", "--public-url", public_url]);
     command.current_dir(places::root()).env("PATH", tools::path_with(&kit.folders)?);
-    command.env("BENCHBOOK_XTASK", env::current_exe().context("can't find this program's own file")?);
     // Trunk reads this as a yes-or-no option and refuses the usual value.
     command.env_remove("NO_COLOR");
     // The compiler's message is above; Trunk's own call stack would hide it.

@@ -50,6 +50,33 @@ fn cache_folder() -> Option<PathBuf> {
     Some(if cfg!(target_os = "macos") { home.join("Library/Caches") } else { home.join(".cache") })
 }
 
+/// The folder with a copy of this program, under a name that Trunk's hook finds on PATH.
+pub fn own_folder() -> PathBuf {
+    root().join("target").join("benchbook-hook")
+}
+
+/// The copy of this program that other programs may call, fresh from [`keep_own_copy`].
+pub fn own_copy() -> PathBuf {
+    own_folder().join(format!("benchbook-hook{}", env::consts::EXE_SUFFIX))
+}
+
+/// Copies this program aside. To be done at the start: cargo may replace the original while it runs, and a nested
+/// cargo would wait for every other build in the work tree.
+pub fn keep_own_copy() -> Result<()> {
+    let program = env::current_exe().context("this program can't find its own file")?;
+    if program == own_copy() {
+        return Ok(());
+    }
+    fs::create_dir_all(own_folder())?;
+    let unfinished = own_folder().join(format!("part-{}", std::process::id()));
+    fs::copy(&program, &unfinished).context("can't copy this program aside")?;
+    if fs::rename(&unfinished, own_copy()).is_err() {
+        // Where a running program can't be replaced, the copy in use stays.
+        let _ = fs::remove_file(&unfinished);
+    }
+    Ok(())
+}
+
 /// The version Cargo.lock holds of a crate.
 pub fn locked_version(krate: &str) -> Result<String> {
     let path = root().join("Cargo.lock");
