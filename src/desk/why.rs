@@ -5,10 +5,10 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use benchbook_stats::account::why::{Batting, Number, Pitching, why};
-use benchbook_stats::account::{Account, Ruled, english};
+use benchbook_stats::account::{Account, english};
 use benchbook_stats::field::Side;
 use benchbook_stats::game::Game;
-use benchbook_stats::ruling::{Book, Credit};
+use benchbook_stats::ruling::Credit;
 use benchbook_stats::team::PlayerId;
 
 use crate::open;
@@ -142,7 +142,6 @@ fn player(game: &Game, who: &str) -> Result<PlayerId, String> {
 
 fn tell(game: &Game, number: Number, out: &mut impl Write) -> io::Result<ExitCode> {
     let account = Account::of(game);
-    let book = Book::of(game);
     let names = |id: PlayerId| game.label(id);
     let evidence = why(game, &account, number);
     let counted = evidence.iter().filter(|e| e.counts).count();
@@ -159,18 +158,8 @@ fn tell(game: &Game, number: Number, out: &mut impl Write) -> io::Result<ExitCod
             if piece.counts { "+" } else { "-" },
             plain(&format!("{when}, entry {}: {what}", piece.entry.0))
         )?;
-        let (reason, rule) = match piece.reason.ruled {
-            Ruled::Earned { runner, .. } => {
-                let run = book.runs().iter().find(|r| r.entry == piece.reason.entry && r.runner == runner);
-                let of_team = matches!(number, Number::EarnedAgainst(_));
-                run.map_or((None, piece.reason.rule), |r| {
-                    let because = if of_team { &r.team_because } else { &r.because };
-                    (Some(because.to_string()), because.rule())
-                })
-            }
-            _ => (piece.reason.because.map(|b| b.to_string()), piece.reason.rule),
-        };
-        let reason = reason.map(|r| format!("{r} ")).unwrap_or_default();
+        let reason = piece.reason.because.as_ref().map(english::grounds).map(|r| format!("{r} ")).unwrap_or_default();
+        let rule = piece.reason.rule;
         writeln!(out, "    {}", plain(&format!("{reason}(OBR {rule})")))?;
     }
     Ok(ExitCode::SUCCESS)

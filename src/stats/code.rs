@@ -69,6 +69,35 @@ pub struct Code {
     pub base_path_feet: Option<u16>,
     /// Feet from the pitcher's plate to home, times ten (60 ft 6 in is 605).
     pub pitching_distance_tenths: Option<u16>,
+    /// Outs in the field that everyone present is to get (mandatory play).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mandatory_outs: Option<u16>,
+    /// Times at bat that everyone present is to get (mandatory play).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mandatory_at_bats: Option<u16>,
+    /// Inches round the ball, times ten.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub ball_tenths: Option<u16>,
+    /// Longest bat, in inches times ten.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub bat_length_tenths: Option<u16>,
+    /// Thickest barrel of a bat, in inches times a hundred.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub bat_barrel_hundredths: Option<u16>,
+    /// Only bats of one piece of wood.
+    #[serde(default, skip_serializing_if = "is_false")]
+    pub wooden_bats_only: bool,
+    /// Lowest arc of a pitch, in feet (slow-pitch).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub arc_from_feet: Option<u16>,
+    /// Highest arc of a pitch, in feet (slow-pitch).
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub arc_to_feet: Option<u16>,
+}
+
+#[allow(clippy::trivially_copy_pass_by_ref)] // serde asks for a reference
+const fn is_false(b: &bool) -> bool {
+    !*b
 }
 
 /// The innings of OBR 7.01(c) and 9.17(b); files older than these fields mean them.

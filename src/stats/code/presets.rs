@@ -56,11 +56,22 @@ impl Preset {
             pitch_limit: None,
             base_path_feet: Some(90),
             pitching_distance_tenths: Some(605),
+            mandatory_outs: None,
+            mandatory_at_bats: None,
+            // OBR 3.01: 9 to 9 1/4 inches. OBR 3.02(a): one piece of wood, 42 inches, 2.61 inches.
+            ball_tenths: Some(90),
+            bat_length_tenths: Some(420),
+            bat_barrel_hundredths: Some(261),
+            wooden_bats_only: true,
+            arc_from_feet: None,
+            arc_to_feet: None,
         };
         match self {
             Self::Baseball9 => nine,
             Self::Baseball7 => Code {
                 name: "Baseball, 7 innings".into(),
+                wooden_bats_only: false,
+                bat_length_tenths: None,
                 source: "Common school and club practice, no source".into(),
                 innings: 7,
                 starter_innings_to_win: 4,
@@ -87,6 +98,11 @@ impl Preset {
                 pitch_limit: Some(75),
                 base_path_feet: Some(60),
                 pitching_distance_tenths: Some(460),
+                mandatory_outs: Some(6),
+                mandatory_at_bats: Some(1),
+                bat_length_tenths: Some(330),
+                bat_barrel_hundredths: Some(225),
+                wooden_bats_only: false,
                 ..nine
             },
             Self::Fastpitch7 => Code {
@@ -104,6 +120,10 @@ impl Preset {
                 courtesy_runner: true,
                 base_path_feet: Some(60),
                 pitching_distance_tenths: Some(430),
+                ball_tenths: Some(120),
+                bat_length_tenths: Some(340),
+                bat_barrel_hundredths: Some(225),
+                wooden_bats_only: false,
                 ..nine
             },
             Self::SlowPitch7 => Code {
@@ -124,6 +144,12 @@ impl Preset {
                 extra_hitters: 2,
                 base_path_feet: Some(65),
                 pitching_distance_tenths: Some(500),
+                ball_tenths: Some(120),
+                bat_length_tenths: Some(340),
+                bat_barrel_hundredths: Some(225),
+                wooden_bats_only: false,
+                arc_from_feet: Some(6),
+                arc_to_feet: Some(12),
                 ..nine
             },
             Self::CoachPitch => Code {
@@ -145,6 +171,9 @@ impl Preset {
                 missing_batter_is_out: false,
                 base_path_feet: Some(60),
                 pitching_distance_tenths: Some(420),
+                bat_length_tenths: Some(330),
+                bat_barrel_hundredths: Some(225),
+                wooden_bats_only: false,
                 ..nine
             },
         }

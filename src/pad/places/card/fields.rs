@@ -12,7 +12,7 @@ pub enum Value {
     Whole(u16),
     /// A whole number, or none.
     Maybe(Option<u16>),
-    /// Tenths of a foot, or none: written as feet.
+    /// Tenths of a foot or an inch, or none: written as whole ones.
     Tenths(Option<u16>),
 }
 
@@ -93,7 +93,7 @@ macro_rules! placed {
 }
 
 /// All of them, in the order of the form.
-pub const FIELDS: [Field; 25] = [
+pub const FIELDS: [Field; 33] = [
     Field { says: "Innings", get: |c| Value::Whole(c.innings.into()), set: |c, v| c.innings = v.counted().min(30) },
     Field {
         says: "Fielders (9, or 10 with a short fielder)",
@@ -182,6 +182,42 @@ pub const FIELDS: [Field; 25] = [
         says: "Feet from the pitcher's plate to home",
         get: |c| Value::Tenths(c.pitching_distance_tenths),
         set: |c, v| c.pitching_distance_tenths = v.large(),
+    },
+    Field {
+        says: "Outs in the field for everyone present",
+        get: |c| Value::Maybe(c.mandatory_outs),
+        set: |c, v| c.mandatory_outs = v.large(),
+    },
+    Field {
+        says: "Times at bat for everyone present",
+        get: |c| Value::Maybe(c.mandatory_at_bats),
+        set: |c, v| c.mandatory_at_bats = v.large(),
+    },
+    Field {
+        says: "Inches round the ball",
+        get: |c| Value::Tenths(c.ball_tenths),
+        set: |c, v| c.ball_tenths = v.large(),
+    },
+    Field {
+        says: "Longest bat, in inches",
+        get: |c| Value::Tenths(c.bat_length_tenths),
+        set: |c, v| c.bat_length_tenths = v.large(),
+    },
+    Field {
+        says: "Thickest barrel, in hundredths of an inch",
+        get: |c| Value::Maybe(c.bat_barrel_hundredths),
+        set: |c, v| c.bat_barrel_hundredths = v.large(),
+    },
+    yes!("Wooden bats only", wooden_bats_only),
+    Field {
+        says: "Lowest arc of a pitch, in feet",
+        get: |c| Value::Maybe(c.arc_from_feet),
+        set: |c, v| c.arc_from_feet = v.large(),
+    },
+    Field {
+        says: "Highest arc of a pitch, in feet",
+        get: |c| Value::Maybe(c.arc_to_feet),
+        set: |c, v| c.arc_to_feet = v.large(),
     },
 ];
 
