@@ -6,7 +6,6 @@ use crate::wasm_target::{Compiler, TRIPLE};
 use crate::{browser, bundle, node, open_data, places, run, system};
 use anyhow::{Context, Result, bail};
 use clap::{Args, ValueEnum};
-use std::env;
 use std::fs;
 use std::process::{Command, ExitCode};
 use std::time::Instant;
@@ -218,7 +217,7 @@ fn browser_tests(arguments: &[String]) -> Result<Totals> {
     let mut command = browser::playwright(&["test"]);
     command.args(arguments);
     command.env("BASE_URL", &serving.address).env("BENCHBOOK_CHROMIUM", chromium);
-    command.env("BENCHBOOK_DIST", places::dist()).env("BENCHBOOK_XTASK", env::current_exe()?);
+    command.env("BENCHBOOK_DIST", places::dist()).env("BENCHBOOK_XTASK", places::own_copy());
     command.env("BENCHBOOK_REPORT", &report);
     if system::is_root() {
         command.env("BENCHBOOK_ROOT", "1");

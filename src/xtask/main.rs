@@ -80,6 +80,7 @@ fn main() -> ExitCode {
 }
 
 fn carry_out(command: Command) -> Result<ExitCode> {
+    places::keep_own_copy()?;
     match command {
         Command::Serve(args) => {
             bundle::build(bundle::ANY_PATH)?;
