@@ -25,6 +25,9 @@ pub(super) fn caught(scene: &Scene, touch: &Touch, by: Position, kind: Trajector
         ball.trajectory = kind;
         ball.foul = touch.foul;
         ball.infield_fly = infield_fly;
+        if infield_fly && touch.landed {
+            ball.fielders.clear(); // called, and fallen all the same: nobody had it
+        }
         let moves = together(scene, vec![batter_caught(by)], runs, None);
         list.push(ball_in_play(outcome.clone(), ball, moves, Vec::new()));
     };
@@ -50,7 +53,7 @@ pub(super) fn caught(scene: &Scene, touch: &Touch, by: Position, kind: Trajector
 
 /// OBR "infield fly", definition and 5.09(a)(5): a fair pop an infielder can catch, first and second or all three bases
 /// occupied, fewer than two out. The umpire calls it; a line drive or a bunt never is one.
-fn is_infield_fly(scene: &Scene, by: Position, kind: Trajectory) -> bool {
+pub(super) fn is_infield_fly(scene: &Scene, by: Position, kind: Trajectory) -> bool {
     matches!(kind, Trajectory::Pop | Trajectory::Fly)
         && !by.is_outfield()
         && scene.occupied(Base::First)
@@ -121,7 +124,9 @@ pub(super) fn foul(scene: &Scene, touch: &Touch, list: &mut Vec<Proposal>) {
     }
     if touch.foul || touch.said.is_none() {
         // The turn goes on: it is a foul, with the error noted on it (OBR 9.12(a)(2)).
-        let action = Action { moves: Vec::new(), misplays: vec![Misplay::new(by, MisplayKind::DroppedFoul)] };
+        let mut misplay = Misplay::new(by, MisplayKind::DroppedFoul);
+        misplay.spared = Some(Start::Batter);
+        let action = Action { moves: Vec::new(), misplays: vec![misplay] };
         let event = Event::Pitch(Pitch { action, ..Pitch::new(Call::Foul) });
         list.push(Proposal { outcome: Outcome::DroppedFoul { by }, event });
     }

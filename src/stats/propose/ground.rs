@@ -36,6 +36,9 @@ pub(super) fn to_infield(scene: &Scene, touch: &Touch, list: &mut Vec<Proposal>)
     if rolls {
         let kind = if bunted { Trajectory::Bunt } else { Trajectory::Ground };
         outs(scene, touch, kind, list);
+        if touch.landed && alone && touch.said.is_none() && air::is_infield_fly(scene, touch.first(), Trajectory::Pop) {
+            air::caught(scene, touch, touch.first(), Trajectory::Pop, list);
+        }
         if !bunted && !touch.landed {
             caught(scene, touch, list);
         }
@@ -44,7 +47,8 @@ pub(super) fn to_infield(scene: &Scene, touch: &Touch, list: &mut Vec<Proposal>)
         }
         errors(scene, touch, kind, list);
         if lead_first(scene).next().is_some() {
-            let runs = Runs::forced(scene, Cause::Choice);
+            // Whoever was forced came through on the ball itself; the choice is what lets the batter stand on first.
+            let runs = Runs::forced(scene, Cause::Play);
             let moves = together(scene, Vec::new(), runs, Some(batter_to(Base::First, Cause::Choice)));
             list.push(ball_in_play(Outcome::AllSafe, touch.ball(kind), moves, Vec::new()));
         }
@@ -76,10 +80,15 @@ fn outs(scene: &Scene, touch: &Touch, kind: Trajectory, list: &mut Vec<Proposal>
         };
         let runs = running(runs, &outs);
         let batter_out = outs.iter().any(|o| o.who == Start::Batter);
+        let only_batter = batter_out && outs.len() == 1;
         let batter = (!batter_out).then(|| batter_to(Base::First, Cause::Choice));
         let outcome = outcome_of(&outs, kind, scene);
-        let moves = together(scene, outs.into_iter().map(PutOut::into_move).collect(), runs, batter);
-        list.push(ball_in_play(outcome, touch.ball(kind), moves, Vec::new()));
+        let outs: Vec<Move> = outs.into_iter().map(PutOut::into_move).collect();
+        let other = (only_batter && kind == Trajectory::Ground).then(|| runs.third_otherwise(scene)).flatten();
+        for runs in core::iter::once(runs).chain(other) {
+            let moves = together(scene, outs.clone(), runs, batter.clone());
+            list.push(ball_in_play(outcome.clone(), touch.ball(kind), moves, Vec::new()));
+        }
     };
     let chain = &touch.chain;
     if is_rundown(chain) {
@@ -87,7 +96,7 @@ fn outs(scene: &Scene, touch: &Touch, kind: Trajectory, list: &mut Vec<Proposal>
     }
     if chain.len() == 1 {
         for guess in implied(scene, chain[0], kind) {
-            let outs = along(scene, &guess, false);
+            let outs = along(scene, &guess, kind, false);
             let at = list.len();
             usual(outs, list);
             // What was handled is what the scorer touched and what the proposal adds to it.
@@ -98,21 +107,36 @@ fn outs(scene: &Scene, touch: &Touch, kind: Trajectory, list: &mut Vec<Proposal>
             }
         }
     } else {
-        let made = along(scene, chain, false);
+        let made = along(scene, chain, kind, false);
         usual(made.clone(), list);
         if made.len() > 1 {
             // The relay was late.
             usual(made[..made.len() - 1].to_vec(), list);
         }
         if chain.len() == 2 {
-            usual(along(scene, chain, true), list);
+            usual(along(scene, chain, kind, true), list);
         }
     }
     if chain.len() > 1 {
         // Whoever else might have been out, only the batter was.
         usual(vec![batter_out(chain)], list);
     }
-    usual(unassisted(scene, chain), list);
+    usual(unassisted(scene, chain, kind), list);
+    if chain.len() > 1 && may_be_sacrifice(scene, touch) {
+        let by = chain.clone();
+        let moves = together(scene, vec![batter_out(&by).into_move()], bunt_runs(scene), None);
+        list.push(ball_in_play(Outcome::BuntOut { by }, touch.ball(Trajectory::Bunt), moves, Vec::new()));
+    }
+}
+
+/// Nobody said how it came off the bat, and it may have been a bunt to move the runners: fewer than two out, somebody
+/// on, and one of those handled it first who come in for bunts.
+fn may_be_sacrifice(scene: &Scene, touch: &Touch) -> bool {
+    use Position::{Catcher, FirstBase, Pitcher, ThirdBase};
+    touch.said.is_none()
+        && scene.outs_left() > 1
+        && lead_first(scene).next().is_some()
+        && matches!(touch.first(), Pitcher | Catcher | FirstBase | ThirdBase)
 }
 
 fn batter_out(chain: &[Position]) -> PutOut {
@@ -182,8 +206,11 @@ fn implied(scene: &Scene, first: Position, kind: Trajectory) -> Vec<Vec<Position
 }
 
 /// The base a fielder takes a throw at, when `from` handled the ball first.
-fn covers(who: Position, from: Position, scene: &Scene) -> Option<Base> {
+fn covers(who: Position, from: Position, kind: Trajectory, scene: &Scene) -> Option<Base> {
+    let charged = kind == Trajectory::Bunt || from == Position::FirstBase;
     match who {
+        // The first baseman came in for the ball, so the second baseman goes to first.
+        Position::SecondBase if charged => Some(Base::First),
         Position::FirstBase => Some(Base::First),
         Position::Pitcher if from == Position::FirstBase || from == Position::SecondBase => Some(Base::First),
         Position::SecondBase if !scene.occupied(Base::First) && !scene.occupied(Base::Second) => Some(Base::First),
@@ -195,7 +222,7 @@ fn covers(who: Position, from: Position, scene: &Scene) -> Option<Base> {
 }
 
 /// Who is out where as the ball goes along the chain. With `stepping`, the first fielder also touches his own base.
-fn along(scene: &Scene, chain: &[Position], stepping: bool) -> Vec<PutOut> {
+fn along(scene: &Scene, chain: &[Position], kind: Trajectory, stepping: bool) -> Vec<PutOut> {
     let mut outs: Vec<PutOut> = Vec::new();
     let mut since = 0;
     let is_out = |outs: &[PutOut], who: Start| outs.iter().any(|o| o.who == who);
@@ -214,7 +241,7 @@ fn along(scene: &Scene, chain: &[Position], stepping: bool) -> Vec<PutOut> {
                 _ => None,
             },
             0 => None,
-            _ => covers(*fielder, chain[0], scene),
+            _ => covers(*fielder, chain[0], kind, scene),
         };
         let Some(base) = base else { continue };
         let start = runner_to(base);
@@ -242,11 +269,11 @@ const fn runner_to(base: Base) -> Start {
 }
 
 /// The first fielder makes a forced out at the base beside him, and the batter is safe.
-fn unassisted(scene: &Scene, chain: &[Position]) -> Vec<PutOut> {
+fn unassisted(scene: &Scene, chain: &[Position], kind: Trajectory) -> Vec<PutOut> {
     if chain.len() > 1 {
         return Vec::new();
     }
-    along(scene, chain, true).into_iter().filter(|o| o.who != Start::Batter).collect()
+    along(scene, chain, kind, true).into_iter().filter(|o| o.who != Start::Batter).collect()
 }
 
 fn is_rundown(chain: &[Position]) -> bool {
@@ -261,7 +288,7 @@ fn rundowns(scene: &Scene, touch: &Touch, kind: Trajectory, list: &mut Vec<Propo
         let out = Move::out(who, Out::new(How::Tag, at, &touch.chain));
         for batter in [Base::Second, Base::First] {
             let runs = if batter == Base::Second {
-                Runs::all(scene, 2, Cause::Throw).without(&[who])
+                Runs::forced_and_further(scene, 2, Cause::Throw).without(&[who])
             } else {
                 Runs::forced(scene, Cause::Choice).without(&[who])
             };
@@ -337,18 +364,20 @@ fn errors(scene: &Scene, touch: &Touch, kind: Trajectory, list: &mut Vec<Proposa
     let handled_before = &touch.chain[..touch.chain.len().saturating_sub(2)];
     let mut bad_throw = Misplay::new(thrower, MisplayKind::Throwing);
     bad_throw.after = handled_before.to_vec();
+    // The runners got what the ground ball gave them; what the throw gave comes on top.
+    let running = || Runs::on_ground_ball(scene, first, Cause::Play);
     let to_first = Outcome::ThrowingError { by: thrower, to: Base::First };
-    list.push(error(to_first, bad_throw.clone(), one_base(), reached()));
-    let two = Runs::all(scene, 1, Cause::Error(0)).and_error(scene);
+    list.push(error(to_first, bad_throw.clone(), running(), reached()));
     let to_second = Outcome::ThrowingError { by: thrower, to: Base::Second };
+    let two = running().and_error(scene);
     list.push(error(to_second, bad_throw, two, batter_to(Base::Second, Cause::Error(0))));
     if touch.chain.len() > 1 {
         let mut muff = Misplay::new(receiver, MisplayKind::Muff);
         muff.after = touch.chain[..touch.chain.len() - 1].to_vec();
-        if covers(receiver, first, scene) == Some(Base::First) {
+        if covers(receiver, first, kind, scene) == Some(Base::First) {
             muff.spared = Some(Start::Batter);
         }
-        list.push(error(Outcome::Muff { by: receiver }, muff, one_base(), reached()));
+        list.push(error(Outcome::Muff { by: receiver }, muff, running(), reached()));
         let misplay = Misplay::new(first, MisplayKind::Fielding);
         list.push(error(Outcome::FieldingError { by: first }, misplay, one_base(), reached()));
     }

@@ -23,6 +23,32 @@ impl Runs {
         Self(forced.map(|base| safe(base, base.number() + 1, cause)).collect())
     }
 
+    /// Everybody so many bases: the first of those forced on the ball itself, the rest for `cause`.
+    pub fn forced_and_further(scene: &Scene, bases: u8, cause: Cause) -> Self {
+        let mut runs = Self::all(scene, bases, cause);
+        for m in &mut runs.0 {
+            if let Some(next) = m.from.base().and_then(Base::next).filter(|_| scene.s.is_forced(m.from)) {
+                m.legs.insert(0, Leg { to: next, cause: Cause::Play });
+                m.legs.dedup_by_key(|leg| leg.to); // nobody goes further than home
+            }
+        }
+        runs
+    }
+
+    /// On a ball on the ground with the batter out: the runner on third who needn't go does what he usually doesn't.
+    pub fn third_otherwise(&self, scene: &Scene) -> Option<Self> {
+        if !scene.occupied(Base::Third) || scene.s.is_forced(Start::Third) || scene.outs_left() < 2 {
+            return None;
+        }
+        let mut moves: Vec<Move> = self.0.iter().filter(|m| m.from != Start::Third).cloned().collect();
+        if moves.len() == self.0.len() {
+            moves.insert(0, safe(Base::Third, 4, Cause::Play));
+        } else {
+            moves.retain(|m| m.reached() != Some(Base::Third));
+        }
+        Some(Self(moves))
+    }
+
     /// On a ball on the ground handled by `first`: the forced go. A runner on third who needn't go comes in on a ball
     /// to the middle infielders, who play back; one on second who needn't goes to third on a ball to the right side.
     pub fn on_ground_ball(scene: &Scene, first: Position, cause: Cause) -> Self {

@@ -87,6 +87,7 @@ fn first_proposal_for_a_chain_of_fielders() {
         (0, 1, "6-4", "RunnerOut", "1 out, bases 1, 0 in", "force; the batter is on by choice"),
         (2, 1, "6-4", "RunnerOut", "side out, 0 in", "force, third out"),
         (0, 1, "6", "DoublePlay", "2 out, bases 0, 0 in", "the usual try with a runner on first"),
+        (0, 1, "3-4", "GroundOut", "1 out, bases 2, 0 in", "the second baseman covers first"),
         (0, 1, "3-6-1", "DoublePlay", "2 out, bases 0, 0 in", "pitcher covers first on the return"),
         (0, 3, "5-4-3", "DoublePlay", "2 out, bases 4, 0 in", "around the horn, the lead runner to third"),
         (0, 7, "1-2-3", "DoublePlay", "2 out, bases 6, 0 in", "force at home, on to first"),
@@ -174,6 +175,7 @@ fn what_the_scorer_says_of_the_ball_comes_first() {
             "lined to second, the runner doubled off first",
         ),
         ("1-3", Trajectory::Bunt, 0, 1, "BuntOut", "1 out, bases 2, 0 in", "sacrifice"),
+        ("1-4", Trajectory::Bunt, 0, 1, "BuntOut", "1 out, bases 2, 0 in", "the second baseman covers first on a bunt"),
         ("5-3", Trajectory::Bunt, 0, 3, "BuntOut", "1 out, bases 6, 0 in", "both move up"),
         ("1", Trajectory::Bunt, 1, 1, "BuntOut", "2 out, bases 2, 0 in", "the throw goes without saying"),
     ];
