@@ -4,6 +4,7 @@
 
 mod examples;
 mod published;
+mod reasons;
 mod reconstructed;
 mod relievers;
 mod settled;
