@@ -12,6 +12,7 @@ use crate::team::{Lineup, Player, PlayerId};
 mod apply;
 mod correct;
 mod flow;
+mod mend;
 mod moves;
 mod people;
 mod play;
@@ -19,6 +20,7 @@ mod refusal;
 mod setup;
 mod turn;
 
+pub use mend::{Mend, MendKind};
 pub use refusal::Refusal;
 pub use turn::{TurnEnd, TurnKind};
 
