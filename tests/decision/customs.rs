@@ -38,7 +38,8 @@ fn holds() {
     book.relieve(SIERRA);
     home_runs(&mut book, 3);
     let decided = to_the_end(&mut book);
-    assert!(decided.has_hold(ROGER) && decided.has_blown_save(SIERRA));
+    assert!(decided.has_hold(ROGER) && !decided.has_hold(SIERRA));
+    assert!(decided.has_blown_save(SIERRA) && !decided.has_blown_save(ROGER));
     assert_eq!(decided.loss_of(), Some(SIERRA));
 
     let mut book = home_leads_by(2);

@@ -1,8 +1,8 @@
 //! Ties, games called or forfeited, games still going on, games without pitchers (OBR 9.03(e), 7.01(c)).
 
-use benchbook_stats::code::Preset;
+use benchbook_stats::code::{Code, Preset};
 use benchbook_stats::field::{Half, Side};
-use benchbook_stats::log::Status;
+use benchbook_stats::log::{Entry, EntryId, Event, Status};
 use benchbook_stats::ruling::decision::{Decisions, decisions, is_official};
 use benchbook_tests::scorer::{PETER, Scorer, VISITING_STARTER};
 
@@ -30,25 +30,52 @@ fn rule_7_01_c_regulation_game() {
     for (home_ahead, halves, official) in
         [(true, 8, false), (true, 9, true), (true, 10, true), (false, 8, false), (false, 9, false), (false, 10, true)]
     {
-        let mut book = Scorer::nine();
-        if !home_ahead {
-            book.home_run();
-        }
-        book.side_retired();
-        if home_ahead {
-            book.home_run();
-        }
-        book.side_retired().halves(halves - 2);
-        // One more batter, so that the last half is not over.
-        book.strikeout();
-        book.status(called());
-        assert_eq!(is_official(book.game()), official, "home ahead: {home_ahead}, {halves} half-innings");
-        let decided = decisions(book.game());
-        assert_eq!(decided.win.is_some(), official);
-        if !official {
-            assert_eq!(decided, Decisions::default(), "no records at all");
+        // Stopped between two half-innings, or with a batter out in the next one.
+        for more in [false, true] {
+            let mut book = Scorer::nine();
+            if !home_ahead {
+                book.home_run();
+            }
+            book.side_retired();
+            if home_ahead {
+                book.home_run();
+            }
+            book.side_retired().halves(halves - 2);
+            if more {
+                book.strikeout();
+            }
+            assert!(is_official(book.game()), "while it goes on");
+            book.status(called());
+            assert_eq!(is_official(book.game()), official, "home ahead: {home_ahead}, {halves} half-innings");
+            let decided = decisions(book.game());
+            assert_eq!(decided.win.is_some(), official);
+            if !official {
+                assert_eq!(decided, Decisions::default(), "no records at all");
+            }
         }
     }
+}
+
+/// Shorter games are official sooner, as their code says (common practice, no source).
+#[test]
+fn shorter_codes_are_official_sooner() {
+    let code = Code { mercy: Vec::new(), run_limit: None, continuous_order: false, ..Preset::Youth6.code() };
+    for (innings, official) in [(3, false), (4, true)] {
+        let mut book = Scorer::by_code(code.clone());
+        book.home_run().halves(innings * 2);
+        book.status(called());
+        assert_eq!(is_official(book.game()), official, "{innings} innings");
+    }
+}
+
+/// Nobody turned up.
+#[test]
+fn forfeited_before_the_first_pitch() {
+    let mut game = benchbook_stats::game::Game::new();
+    let event = Event::Status(Status::Forfeited { winner: Side::Home, why: String::new() });
+    game.record(Entry { id: EntryId(1), at: None, event }).expect("a forfeit needs no pitch");
+    assert!(!is_official(&game));
+    assert_eq!(decisions(&game), Decisions::default());
 }
 
 /// 9.03(e)(2): forfeited to the side that is ahead: as if called then. To the other, or with the score tied: nobody wins

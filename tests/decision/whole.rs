@@ -22,7 +22,7 @@ fn rule_9_18_an_unearned_run_spoils_it() {
     let mut book = home_leads_by(3);
     book.strikeout().strikeout().error(Position::Shortstop, &[]).home_run();
     let decided = to_the_end(&mut book);
-    assert!(decided.has_complete_game(PETER) && decided.shutouts.is_empty());
+    assert!(decided.has_complete_game(PETER) && !decided.has_complete_game(ROGER) && decided.shutouts.is_empty());
 }
 
 /// Two pitchers share it: nobody's.

@@ -104,6 +104,30 @@ fn an_error_judged_a_hit_and_a_hit_judged_an_error() {
     charged(&book, &[(PETER, 2, 0)], (2, 0));
 }
 
+/// An error judged a fielder's choice: he is on base by rights, and nobody was helped by an error.
+#[test]
+fn an_error_judged_a_choice() {
+    let mut book = Scorer::nine();
+    book.strikeout().strikeout().triple(&[]).error(Position::Shortstop, &[by(Third, Home, Cause::Error(0))]);
+    let on = book.last();
+    book.home_run();
+    charged(&book, &[(PETER, 3, 0)], (3, 0));
+    book.judge(Judgment::BatterReached { on, verdict: Reached::Choice });
+    charged(&book, &[(PETER, 3, 3)], (3, 3));
+    // Another fielder's error is an error all the same.
+    book.judge(Judgment::BatterReached { on, verdict: Reached::Error(Position::ThirdBase) });
+    charged(&book, &[(PETER, 3, 0)], (3, 0));
+    assert_eq!(runs(book.game())[1].because, Reason::ReachedOnError { on, by: Some(Position::ThirdBase) });
+}
+
+/// OBR 9.16: an intentional walk is a walk like any other.
+#[test]
+fn an_intentional_walk() {
+    let mut book = Scorer::nine();
+    book.record(Event::IntentionalWalk).home_run();
+    charged(&book, &[(PETER, 2, 2)], (2, 2));
+}
+
 /// The same fact decides a run batted in and an earned run: would he have scored though the error was made (9.04(a)(3))?
 #[test]
 fn would_have_scored_on_the_hit_without_the_error() {

@@ -161,9 +161,9 @@ impl Decisions {
                 // Nobody relieved him: a game cut so short that the starter had no chance to pitch longer.
                 (_, None) => usual,
             }
-        } else if !starter && relievers[0].is_brief_and_ineffective() {
+        } else if !starter && relievers.first().is_some_and(Candidate::is_brief_and_ineffective) {
             let effective: Vec<Candidate> =
-                relievers[1..].iter().filter(|c| c.outs.0 > 0 && !c.is_brief_and_ineffective()).cloned().collect();
+                relievers.iter().skip(1).filter(|c| c.outs.0 > 0 && !c.is_brief_and_ineffective()).cloned().collect();
             match most_effective(&effective).map(|c| c.pitcher) {
                 Some(best) => {
                     self.ask(relievers, best, "9.17(c)");
@@ -264,17 +264,11 @@ pub fn is_official(game: &Game) -> bool {
         return true;
     }
     let [visitors, home] = situation.score;
-    let half_innings = game.halves().iter().filter(|h| h.left_on_base.is_some());
-    // The half in which the game was stopped is closed too: only its outs tell whether it was played to the end.
-    let cut_short = situation.outs < 3 && game.halves().last().is_some_and(|h| is_current(game, h));
-    let played = half_innings.count() - usize::from(cut_short);
+    // The half-inning in which it was stopped is the one that was not played to its end.
+    let stopped = (situation.inning, situation.half);
+    let played = game.halves().iter().filter(|h| (h.inning, h.half) != stopped).count();
     let needed = usize::from(game.code().official_after) * 2;
     played >= needed || (played + 1 == needed && home >= visitors)
-}
-
-fn is_current(game: &Game, half: &crate::game::HalfInning) -> bool {
-    let s = game.situation();
-    (half.inning, half.half) == (s.inning, s.half)
 }
 
 /// Innings a starter must finish to win (OBR 9.17(b)): as the code says, and one fewer than his side was in the field if

@@ -74,14 +74,11 @@ impl<'a> Reading<'a> {
             return Fared::Interference;
         }
         match (result, first.cause) {
-            (Some(BatterResult::Hit(_)), _) => Fared::Safe,
+            (Some(BatterResult::Hit(_) | BatterResult::FieldersChoice), _) => Fared::Safe,
             (Some(BatterResult::Obstruction), _) | (_, Cause::Obstruction) => Fared::Obstruction,
-            (_, Cause::Error(i)) => match self.play.misplays.get(usize::from(i)) {
-                Some(m) if m.kind == MisplayKind::Obstruction => Fared::Obstruction,
-                Some(m) => Fared::Error(Some(m.by)),
-                None => Fared::Error(None),
-            },
+            (_, Cause::Error(i)) if self.kind_of(i) == Some(MisplayKind::Obstruction) => Fared::Obstruction,
             (Some(BatterResult::ReachedOnError(by)), _) => Fared::Error(Some(by)),
+            (_, Cause::Error(i)) => Fared::Error(self.play.misplays.get(usize::from(i)).map(|m| m.by)),
             (Some(BatterResult::Strikeout { .. }), Cause::PassedBall | Cause::WildPitch) if self.passed => {
                 Fared::PassedBall
             }
@@ -133,7 +130,7 @@ impl<'a> Reading<'a> {
     pub fn help(&self, leg: Leg) -> Option<Help> {
         match leg.cause {
             Cause::Error(i) if self.is_void(i) => None,
-            Cause::Error(i) => match self.play.misplays.get(usize::from(i)).map(|m| m.kind) {
+            Cause::Error(i) => match self.kind_of(i) {
                 Some(MisplayKind::Obstruction) => Some(Help::Obstruction),
                 Some(MisplayKind::Interference) => Some(Help::Interference),
                 _ => Some(Help::Error),
@@ -155,17 +152,18 @@ impl<'a> Reading<'a> {
         }
     }
 
-    /// The error on which the batter was first said to have reached, judged a hit since.
-    fn is_void(&self, misplay: u8) -> bool {
-        self.hit > 0
-            && self
-                .play
-                .batter_move()
-                .and_then(|m| m.legs.first())
-                .is_some_and(|leg| leg.cause == Cause::Error(misplay))
+    fn kind_of(&self, misplay: u8) -> Option<MisplayKind> {
+        self.play.misplays.get(usize::from(misplay)).map(|m| m.kind)
     }
 
-    /// The scorer's word, the sacrifice fly's or the usual answer's, on whether a run of this play would have scored without the misplay.
+    /// The error on which the batter was first said to have reached, judged a hit or a fielder's choice since.
+    fn is_void(&self, misplay: u8) -> bool {
+        let reached_on_it = |m: &Moved| m.legs.first().is_some_and(|leg| leg.cause == Cause::Error(misplay));
+        self.batter == Fared::Safe && self.play.batter_move().is_some_and(reached_on_it)
+    }
+
+    /// Whether a run of this play would have scored without the misplay: by the scorer's word, the sacrifice fly's or
+    /// the usual answer.
     pub fn would_have_scored(&self, m: &Moved) -> Option<bool> {
         if !m.scored || self.play.misplays.is_empty() {
             return None;
