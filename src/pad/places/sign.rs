@@ -21,7 +21,12 @@ pub fn Sign(
     };
     view! {
         <nav class="sign" aria-label="Places">
-            <a href=Place::Clubhouse.hash()>"Clubhouse"</a>
+            <a class="house" href=Place::Clubhouse.hash() aria-label="Clubhouse">
+                <svg viewBox="0 0 20 20" aria-hidden="true">
+                    <path d="M2 10 L10 3 L18 10 M4.5 8.5 V17 H15.5 V8.5 M8.5 17 V12 H11.5 V17"/>
+                </svg>
+                <span>"Clubhouse"</span>
+            </a>
             {Room::ALL.map(link)}
             <Kept/>
         </nav>

@@ -4,6 +4,8 @@ use benchbook_stats::field::Side;
 use benchbook_stats::game::{Ending, Game, Phase};
 use jiff::civil::Date;
 
+use crate::place::Room;
+
 /// A game's board.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Board {
@@ -15,6 +17,8 @@ pub struct Board {
     pub state: String,
     /// Day, place and competition, as far as noted.
     pub heading: String,
+    /// Where its scorer goes on: the Card until both are in, the Book once it is over.
+    pub room: Room,
     /// Entries that no longer fit.
     pub conflicts: usize,
 }
@@ -31,6 +35,7 @@ impl Board {
             score: (situation.phase != Phase::Before).then_some(situation.score),
             state: state(game),
             heading: parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" · "),
+            room: room(game),
             conflicts: game.conflicts().count(),
         }
     }
@@ -38,6 +43,14 @@ impl Board {
     /// "Herons at Foxes".
     pub fn title(&self) -> String {
         format!("{} at {}", self.teams[0], self.teams[1])
+    }
+}
+
+fn room(game: &Game) -> Room {
+    match game.situation().phase {
+        Phase::Over(_) => Room::Book,
+        Phase::Before if Side::BOTH.iter().any(|&side| game.lineup(side).is_none()) => Room::Card,
+        Phase::Before | Phase::Underway | Phase::Delayed | Phase::Suspended => Room::Plate,
     }
 }
 
@@ -112,6 +125,7 @@ mod tests {
         let board = Board::of(&game);
         assert_eq!(board.title(), "Herons at Foxes");
         assert_eq!((board.score, board.state.as_str()), (None, "Before the first pitch"));
+        assert_eq!((board.room, Board::of(&Game::new()).room), (Room::Plate, Room::Card));
         assert_eq!(board.heading, "9 May 2026");
         record(&mut game, Event::PlayBall);
         for _ in 0..3 {
@@ -121,5 +135,8 @@ mod tests {
         assert_eq!((board.score, board.state.as_str()), (Some([0, 0]), "Top 1, 1 out"));
         record(&mut game, Event::Status(Status::Delayed { why: "rain".into() }));
         assert_eq!(Board::of(&game).state, "Delayed in the top 1, 1 out");
+        record(&mut game, Event::Status(Status::Called { why: "rain".into() }));
+        let board = Board::of(&game);
+        assert_eq!((board.state.as_str(), board.room), ("Called in 1", Room::Book));
     }
 }

@@ -9,7 +9,7 @@ use leptos::task::spawn_local;
 use super::board::Board;
 use super::house::{House, Row};
 use crate::carry::{self, Parcel};
-use crate::place::{Place, Room};
+use crate::place::Place;
 
 /// The games on this device.
 #[component]
@@ -88,7 +88,7 @@ fn OneGame(
     };
     view! {
         <li class="game" data-game=row.id.to_string()>
-            <a class="open" href=Place::Game(row.id.clone(), Room::Plate).hash() aria-label=format!("Open {title}")>
+            <a class="open" href=Place::Game(row.id.clone(), row.board.room).hash() aria-label=format!("Open {title}")>
                 <BoardView board=row.board.clone()/>
             </a>
             <div class="buttons">
