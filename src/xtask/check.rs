@@ -6,7 +6,9 @@ use crate::wasm_target::{Compiler, TRIPLE};
 use crate::{browser, bundle, node, open_data, places, run, system};
 use anyhow::{Context, Result, bail};
 use clap::{Args, ValueEnum};
+use std::env;
 use std::fs;
+use std::path::PathBuf;
 use std::process::{Command, ExitCode};
 use std::time::Instant;
 
@@ -205,9 +207,17 @@ fn types() -> Result<Totals> {
     one(&mut command, "Checking the types of the browser tests")
 }
 
+/// The program used at home, built: the browser tests hand it the files they take home.
+fn desk() -> Result<PathBuf> {
+    run::run(&mut cargo(&["build", "--package", "benchbook", "--quiet"]), "Building the desk")?;
+    let program = format!("benchbook{}", env::consts::EXE_SUFFIX);
+    Ok(places::root().join("target").join("debug").join(program))
+}
+
 fn browser_tests(arguments: &[String]) -> Result<Totals> {
     node::packages()?;
     let chromium = browser::chromium()?;
+    let desk = desk()?;
     let serving = Serving::start(&places::dist(), "/", 0)?;
     let report = places::e2e_out().join("report.json");
     fs::create_dir_all(places::e2e_out())?;
@@ -218,7 +228,7 @@ fn browser_tests(arguments: &[String]) -> Result<Totals> {
     command.args(arguments);
     command.env("BASE_URL", &serving.address).env("BENCHBOOK_CHROMIUM", chromium);
     command.env("BENCHBOOK_DIST", places::dist()).env("BENCHBOOK_XTASK", places::own_copy());
-    command.env("BENCHBOOK_REPORT", &report);
+    command.env("BENCHBOOK_REPORT", &report).env("BENCHBOOK_DESK", desk);
     if system::is_root() {
         command.env("BENCHBOOK_ROOT", "1");
     }
