@@ -251,6 +251,38 @@ test('a refusal says why, and nothing is lost', async ({ page }) => {
   expect((await thumb.board()).runners).toEqual([1, 2, 3]);
 });
 
+test('the second half of a double tap on an outcome is no pitch', async ({ page }) => {
+  const thumb = await situation(page, 'double-tap');
+  await thumb.fielders(8);
+  const box = await page.locator('.outcome').first().boundingBox();
+  if (!box) throw new Error('no outcome in sight');
+  // A point that lies on a pitch once the tray is gone.
+  const at = { x: box.x + 30, y: box.y + box.height / 2 };
+  await page.touchscreen.tap(at.x, at.y);
+  await page.touchscreen.tap(at.x, at.y);
+  await expect(page.locator('.pitches')).toBeVisible();
+  const under = await page.evaluate(({ x, y }) => document.elementFromPoint(x, y)?.closest('.pitch')?.textContent, at);
+  expect(under).toBeTruthy();
+  expect(await thumb.last()).toHaveProperty('in_play');
+  expect((await thumb.board()).count).toBe('0-0');
+  // A little later the same place is a pitch like any other.
+  await page.waitForTimeout(400);
+  await page.touchscreen.tap(at.x, at.y);
+  expect(await thumb.last()).toHaveProperty('pitch');
+});
+
+test('with text twice as large everything is still there to be touched', async ({ page, picture }) => {
+  const thumb = await situation(page, 'large-text', runnersOn('first'));
+  await page.addStyleTag({ content: 'html { font-size: 200% }' });
+  await picture('plate-large-text');
+  const wide = await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth);
+  expect(wide).toBe(true);
+  await thumb.fielders(6, 4, 3);
+  await thumb.first();
+  await thumb.pitch('Ball');
+  expect(await thumb.board()).toMatchObject({ outs: '2', count: '1-0' });
+});
+
 test('undo takes back the last touch, then the last entry; redo puts it back', async ({ page }) => {
   const thumb = await situation(page, 'undo');
   await thumb.pitch('Ball');

@@ -24,7 +24,10 @@ pub fn Adjust() -> impl IntoView {
         Some(hand.game(|game| words::draft(game, &hand.before(game), &draft.event)))
     };
     let who = Memo::new(move |_| draft.get().and_then(|d| d.who));
-    let late = move || draft.get().and_then(|d| words::action(&d.event).map(edit::has_run_and_out)).unwrap_or(false);
+    let late = move || {
+        let outs = hand.game(|game| hand.before(game)).outs;
+        draft.get().and_then(|d| words::action(&d.event).map(|a| edit::has_run_and_out(a, outs))).unwrap_or(false)
+    };
     view! {
         <section class="tray adjusting" aria-label=words::ADJUST>
             <div class="tray-head">
@@ -137,7 +140,7 @@ fn Ends(
         }
     });
     view! {
-        <h3>{name}</h3>
+        <h2>{name}</h2>
         <div class="chips ends"><b aria-hidden="true">{words::SAFE}</b>{stays}{safe.collect_view()}</div>
         <div class="chips ends"><b aria-hidden="true">{words::OUT}</b>{out.collect_view()}</div>
         {move || {
@@ -189,7 +192,7 @@ fn HowSo(
             .collect_view()
     };
     view! {
-        <h4>{words::BECAUSE}</h4>
+        <h2>{words::BECAUSE}</h2>
         <div class="chips">{causes}</div>
         <Errors who=who draft=draft/>
     }

@@ -14,7 +14,7 @@ pub fn Board() -> impl IntoView {
     let hand = Hand::get();
     let s = hand.situation;
     view! {
-        <header class="plate-board" aria-label="Scoreboard">
+        <section class="plate-board" aria-label=words::BOARD>
             <div class="score">{Side::BOTH.map(|side| view! { <SideScore side=side/> })}</div>
             <div class="inning">
                 <span aria-hidden="true">{move || words::inning(s.get().inning, s.get().half)}</span>
@@ -33,7 +33,7 @@ pub fn Board() -> impl IntoView {
                 <span class="spoken">{move || words::count_said(s.get().count)}</span>
             </div>
             <Now/>
-        </header>
+        </section>
     }
 }
 

@@ -99,8 +99,12 @@ pub fn outs_first(action: &mut Action) {
     action.moves.sort_by_key(|m| m.out.is_none());
 }
 
-/// A run could be listed before or after the last out.
-pub fn has_run_and_out(action: &Action) -> bool {
+/// A run stands before a third out and could have come after it; `outs` were made before the play.
+pub fn has_run_and_out(action: &Action, outs: u8) -> bool {
+    let made = action.moves.iter().filter(|m| m.out.is_some()).count();
+    if usize::from(outs) + made < 3 {
+        return false;
+    }
     let run = action.moves.iter().position(|m| m.out.is_none() && m.reached() == Some(Base::Home));
     let out = action.moves.iter().rposition(|m| m.out.is_some());
     matches!((run, out), (Some(run), Some(out)) if run < out)
@@ -232,11 +236,12 @@ mod tests {
     fn runs_stand_before_the_last_out_until_it_is_said_that_they_came_late() {
         let mut action = single();
         out(&mut action, &nobody(), Start::Batter, Base::Second, &[Position::CenterField, Position::Shortstop], true);
-        assert!(has_run_and_out(&action));
+        assert!(has_run_and_out(&action, 2));
+        assert!(!has_run_and_out(&action, 1), "two out: it does not matter");
         assert_eq!(action.moves[0].from, Start::Second);
         outs_first(&mut action);
         assert_eq!(action.moves[0].from, Start::Batter);
-        assert!(!has_run_and_out(&action));
+        assert!(!has_run_and_out(&action, 2));
     }
 
     fn nobody() -> Situation {

@@ -7,11 +7,16 @@ use benchbook_stats::propose::{self, Outcome, Proposal};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::JsValue;
+use web_sys::MouseEvent;
 
 use super::edit;
 use super::gesture::{Adjusting, Chosen, Gesture};
 use super::words;
 use crate::scoring::Scoring;
+
+/// Two taps within this many ms and this many CSS px of each other are one double tap.
+const ECHO: f64 = 350.0;
+const NEAR: i32 = 20;
 
 /// The scorer's hand at the Plate: the open game and the gesture under way.
 #[derive(Clone, Copy)]
@@ -26,6 +31,8 @@ pub struct Hand {
     pub proposals: Memo<Vec<Proposal>>,
     /// The game as it stands.
     pub situation: Memo<Situation>,
+    /// The touch that recorded last: when, in ms of the page's life, and where on the screen.
+    recorded: StoredValue<Option<(f64, i32, i32)>>,
 }
 
 impl Hand {
@@ -35,7 +42,14 @@ impl Hand {
         let gesture = RwSignal::new(Gesture::Waiting);
         let proposals = Memo::new(move |_| gesture.with(|g| scoring.game.with(|game| g.proposals(game))));
         let situation = Memo::new(move |_| scoring.game.with(|game| *game.situation()));
-        let hand = Self { scoring, gesture, said: RwSignal::new(Said::default()), proposals, situation };
+        let hand = Self {
+            scoring,
+            gesture,
+            said: RwSignal::new(Said::default()),
+            proposals,
+            situation,
+            recorded: StoredValue::new(None),
+        };
         provide_context(hand);
         hand
     }
@@ -84,6 +98,20 @@ impl Hand {
     pub fn accept(&self, proposal: &Proposal) {
         let words = self.words_of(proposal);
         self.record(proposal.event.clone(), words);
+    }
+
+    /// Records a proposal that was touched.
+    pub fn touched(&self, proposal: &Proposal, event: &MouseEvent) {
+        self.accept(proposal);
+        self.recorded.set_value(Some((event.time_stamp(), event.client_x(), event.client_y())));
+    }
+
+    /// The second half of a double tap on what was just recorded: the pitches now lie where the outcome did.
+    pub fn is_echo(&self, event: &MouseEvent) -> bool {
+        self.recorded.get_value().is_some_and(|(when, x, y)| {
+            let near = (event.client_x() - x).abs() < NEAR && (event.client_y() - y).abs() < NEAR;
+            near && event.detail() > 0 && event.time_stamp() - when < ECHO
+        })
     }
 
     /// The headline of a proposal and what the runners do.

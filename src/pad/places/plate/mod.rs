@@ -55,7 +55,7 @@ pub fn Plate() -> impl IntoView {
     let panel = Memo::new(move |_| panel(hand));
     view! {
         <main class="plate" data-panel=move || (panel.get() != Panel::Pitches).to_string()>
-            <h1 class="spoken">{words::FIELD}</h1>
+            <h1 class="spoken">{words::PLATE}</h1>
             <Board/>
             <Field/>
             <div class="pad">

@@ -114,9 +114,9 @@ fn Everybody() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <h4>{words::FIELDING_SIDE}</h4>
+        <h2>{words::FIELDING_SIDE}</h2>
         <div class="chips">{move || side(false)}</div>
-        <h4>{words::BATTING_SIDE}</h4>
+        <h2>{words::BATTING_SIDE}</h2>
         <div class="chips">{move || side(true)}</div>
         <Joins/>
     }
@@ -217,7 +217,7 @@ fn Newcomer(
     };
     let empty = move || number.with(|n| n.trim().is_empty()) && name.with(|n| n.trim().is_empty());
     view! {
-        <h4>{words::NEW_PLAYER}</h4>
+        <h2>{words::NEW_PLAYER}</h2>
         <div class="newcomer">
             <label>
                 <span class="says">{words::NUMBER}</span>
@@ -248,7 +248,7 @@ fn Swap(
         .unwrap_or_default()
     };
     view! {
-        <h4>{words::SWAP_HINT}</h4>
+        <h2>{words::SWAP_HINT}</h2>
         <div class="chips">
             {move || others().into_iter().map(|(other, text)| view! {
                 <button type="button" on:click=move |_| swap(hand, leaving, other)>{text}</button>
@@ -318,7 +318,7 @@ fn Joins() -> impl IntoView {
             let bench = hand.game(|game| bench(game, side));
             let team = hand.game(|game| game.team_name(side).to_owned());
             view! {
-                <h4>{format!("{}: {team}", words::JOINS)}</h4>
+                <h2>{format!("{}: {team}", words::JOINS)}</h2>
                 <div class="chips">
                     {bench.into_iter().map(|(id, text)| view! {
                         <button type="button" on:click=move |_| join(side, id)>{text}</button>

@@ -82,7 +82,11 @@ fn PitchButton(
             class="pitch"
             data-call=format!("{call:?}")
             aria-keyshortcuts=words::key_of(call)
-            on:click=move |_| hand.pitch(call)
+            on:click=move |event| {
+                if !hand.is_echo(&event) {
+                    hand.pitch(call);
+                }
+            }
         >
             <b>{large}</b>
             {(!small.is_empty()).then(|| view! { <span>{small}</span> })}

@@ -82,7 +82,7 @@ fn OffTheBat() -> impl IntoView {
         });
     };
     view! {
-        <div class="off-the-bat" role="group">
+        <div class="off-the-bat" role="group" aria-label=words::OFF_THE_BAT>
             {move || kinds().map(|kind| {
                 let pressed = move || (said.get().0 == Some(kind)).to_string();
                 view! {
@@ -120,7 +120,7 @@ fn row(hand: Hand, i: usize, proposal: Proposal) -> impl IntoView {
     let changed = proposal.clone();
     view! {
         <li>
-            <button type="button" class=class on:click=move |_| hand.accept(&proposal)>
+            <button type="button" class=class on:click=move |event| hand.touched(&proposal, &event)>
                 <b>{headline}</b>
                 {(!running.is_empty()).then(|| view! { <span>{running}</span> })}
             </button>

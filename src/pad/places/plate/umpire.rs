@@ -10,13 +10,13 @@ use super::hand::Hand;
 use super::words;
 
 /// Results of which the pitches were missed.
-const RESULTS: [(UnseenResult, &str); 6] = [
-    (UnseenResult::Walk, "Walk"),
-    (UnseenResult::StrikeoutSwinging, "Struck out swinging"),
-    (UnseenResult::StrikeoutLooking, "Struck out looking"),
-    (UnseenResult::HitByPitch, "Hit by pitch"),
-    (UnseenResult::IntentionalWalk, "Intentional walk"),
-    (UnseenResult::CatcherInterference, "Catcher's interference"),
+const RESULTS: [UnseenResult; 6] = [
+    UnseenResult::Walk,
+    UnseenResult::StrikeoutSwinging,
+    UnseenResult::StrikeoutLooking,
+    UnseenResult::HitByPitch,
+    UnseenResult::IntentionalWalk,
+    UnseenResult::CatcherInterference,
 ];
 
 /// The umpire's panel.
@@ -46,10 +46,10 @@ fn TheBatter() -> impl IntoView {
         hand.record_plain(Event::Unseen(Unseen { result, action: Action::default() }));
     };
     view! {
-        <h4>{words::RESULT_ONLY}</h4>
+        <h2>{words::RESULT_ONLY}</h2>
         <div class="chips">
-            {RESULTS.map(|(result, name)| view! {
-                <button type="button" on:click=move |_| unseen(result)>{name}</button>
+            {RESULTS.map(|result| view! {
+                <button type="button" on:click=move |_| unseen(result)>{words::result(result)}</button>
             })}
         </div>
         <SetCount/>
@@ -75,7 +75,7 @@ fn SetCount() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <h4>{words::THE_COUNT}</h4>
+        <h2>{words::THE_COUNT}</h2>
         <div class="chips counts">{counts}</div>
     }
 }
@@ -99,7 +99,7 @@ fn OutOfTurn() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <h4>{words::OUT_OF_TURN}</h4>
+        <h2>{words::OUT_OF_TURN}</h2>
         <div class="chips">{order}</div>
         <div class="chips">
             <button type="button" on:click=move |_| {
@@ -128,7 +128,7 @@ fn TheGame() -> impl IntoView {
     };
     let stopped = move || matches!(hand.situation.get().phase, Phase::Delayed | Phase::Suspended);
     view! {
-        <h4>{words::THE_GAME}</h4>
+        <h2>{words::THE_GAME}</h2>
         <label>
             <span class="says">{words::WHY}</span>
             <input maxlength="300" autocomplete="off" bind:value=text/>
@@ -185,7 +185,7 @@ fn Place() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <h4>{words::PLACE_RUNNER}</h4>
+        <h2>{words::PLACE_RUNNER}</h2>
         <div class="chips">
             {Base::STANDING.map(|base| view! {
                 <button type="button" aria-pressed=move || (at.get() == base).to_string() on:click=move |_| at.set(base)>

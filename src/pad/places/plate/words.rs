@@ -2,7 +2,9 @@
 
 use benchbook_stats::field::{Base, Count, Half, Position, Side};
 use benchbook_stats::game::{Ending, Game, Phase, Situation, Thrown, TurnKind};
-use benchbook_stats::log::{Action, Attempt, Call, Cause, Event, How, Judgment, MisplayKind, Move, Start, Trajectory};
+use benchbook_stats::log::{
+    Action, Attempt, Call, Cause, Event, How, Judgment, MisplayKind, Move, Start, Trajectory, UnseenResult,
+};
 use benchbook_stats::propose::{GotAway, Outcome};
 use benchbook_stats::team::PlayerId;
 
@@ -22,6 +24,9 @@ pub const AT_BAT: &str = "At bat";
 pub const ON_DECK: &str = "On deck";
 pub const PITCHING: &str = "Pitching";
 pub const NOBODY: &str = "nobody";
+pub const PLATE: &str = "Plate";
+pub const BOARD: &str = "Scoreboard";
+pub const OFF_THE_BAT: &str = "How it came off the bat";
 pub const FIELD: &str = "The field: touch who fielded the ball, or where it came down";
 pub const PITCHES: &str = "Pitches";
 /// Printed on the drawing beyond the fence.
@@ -82,6 +87,17 @@ pub const PROTEST: &str = "Protest";
 pub const NOTE: &str = "Note";
 pub const WHY: &str = "In your words (may stay empty)";
 pub const THE_GAME: &str = "The game";
+
+pub const fn result(result: UnseenResult) -> &'static str {
+    match result {
+        UnseenResult::Walk => "Walk",
+        UnseenResult::IntentionalWalk => "Intentional walk",
+        UnseenResult::HitByPitch => "Hit by pitch",
+        UnseenResult::StrikeoutSwinging => "Struck out swinging",
+        UnseenResult::StrikeoutLooking => "Struck out looking",
+        UnseenResult::CatcherInterference => "Catcher's interference",
+    }
+}
 
 pub fn forfeit_to(team: &str) -> String {
     format!("Forfeited to {team}")
