@@ -72,6 +72,7 @@ impl Desk {
 #[component]
 pub fn Card() -> impl IntoView {
     let desk = Desk::provide();
+    window().scroll_to_with_x_and_y(0.0, 0.0);
     view! {
         <main class="card" class:begun=move || !desk.before.get()>
             <h1 class="spoken">{words::CARD}</h1>

@@ -44,7 +44,9 @@ pub enum Ink {
     Out,
     /// A pitch.
     Pitch,
-    /// A change of batter or pitcher, the end of the half.
+    /// A change of batter or pitcher.
+    Change,
+    /// The end of the half.
     Edge,
 }
 
@@ -59,6 +61,7 @@ impl Ink {
             Self::Tag => "tag",
             Self::Out => "out",
             Self::Pitch => "pitch",
+            Self::Change => "change",
             Self::Edge => "edge",
         }
     }
@@ -84,7 +87,7 @@ const fn beside(base: Base) -> Point {
         Base::First => (81, 88),
         Base::Second => (82, 38),
         Base::Third => (18, 38),
-        Base::Home => (19, 88),
+        Base::Home => (18, 78),
     }
 }
 
@@ -132,7 +135,11 @@ fn way(cell: &Cell, shapes: &mut Vec<Shape>) {
         let (dx, dy) = ((ty - y).signum() * 6, (x - tx).signum() * 6);
         let (dx, dy) = if (dx, dy) == (0, 0) { (6, 6) } else { (dx, dy) };
         shapes.push(Shape::Line(vec![(hx - dx, hy - dy), (hx + dx, hy + dy)], Ink::Path));
-        let by = if out.by.len() > 4 { "rundown".into() } else { chain(&out.by) };
+        let by = match &out.by[..] {
+            // A rundown: who began it and who ended it.
+            [first, .., last] if out.by.len() > 4 => format!("{}…{}", first.number(), last.number()),
+            by => chain(by),
+        };
         let text = out.tag.map_or_else(|| by.clone(), |tag| format!("{tag} {by}"));
         shapes.push(Shape::Text(beside(out.at), text.trim().into(), 10, Ink::Tag));
     }
@@ -189,10 +196,10 @@ fn pitches(cell: &Cell, shapes: &mut Vec<Shape>) {
 
 fn edges(cell: &Cell, shapes: &mut Vec<Shape>) {
     if cell.new_batter {
-        shapes.push(Shape::Line(vec![(1, 0), (1, 100)], Ink::Edge));
+        shapes.push(Shape::Line(vec![(1, 0), (1, 100)], Ink::Change));
     }
     if cell.new_pitcher {
-        shapes.push(Shape::Line(vec![(0, 1), (100, 1)], Ink::Edge));
+        shapes.push(Shape::Line(vec![(0, 1), (100, 1)], Ink::Change));
     }
     if cell.ends_half {
         shapes.push(Shape::Line(vec![(100, 84), (84, 100)], Ink::Edge));

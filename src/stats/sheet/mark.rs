@@ -37,8 +37,10 @@ pub enum Mark {
         trajectory: Trajectory,
         /// By whom.
         by: Option<Position>,
-        /// In foul territory.
+        /// In foul territory: FF.
         foul: bool,
+        /// Out under the infield fly rule: IF.
+        infield_fly: bool,
     },
     /// E6.
     Error(Position),
@@ -117,8 +119,9 @@ fn put_out(play: &Play, judged: &Judged, how: Option<How>, own: Option<&Moved>) 
     let Some(batted) = &play.batted else { return Mark::ByRule };
     match how {
         Some(How::Fly) => {
-            let trajectory = batted.trajectory;
-            Mark::Caught { trajectory, by: handled_last(own).or_else(|| handled_first(play, own)), foul: batted.foul }
+            let (trajectory, foul, infield_fly) = (batted.trajectory, batted.foul, batted.infield_fly);
+            let by = handled_last(own).or_else(|| handled_first(play, own));
+            Mark::Caught { trajectory, by, foul, infield_fly }
         }
         Some(How::Interference | How::OutOfTurn | How::LeftPath | How::OtherRule) => Mark::ByRule,
         _ if judged.grounded_into_double_play => Mark::PutOut { by: whole_chain(play), double_play: true },
@@ -179,7 +182,6 @@ impl Mark {
         match self {
             Self::PutOut { double_play: true, .. } => Some("DP".into()),
             Self::SacrificeHit(by) if !by.is_empty() => Some(chain(by)),
-            Self::Caught { foul: true, .. } => Some("foul".into()),
             _ => None,
         }
     }
@@ -200,8 +202,10 @@ impl fmt::Display for Mark {
             Self::Strikeout { .. } => f.write_str("K"),
             Self::PutOut { by, .. } if by.is_empty() => f.write_str("out"),
             Self::PutOut { by, .. } => f.write_str(&chain(by)),
-            Self::Caught { trajectory, by, .. } => {
+            Self::Caught { trajectory, by, foul, infield_fly } => {
                 let letter = match trajectory {
+                    _ if *infield_fly => "IF",
+                    _ if *foul => "FF",
                     Trajectory::Line => "L",
                     Trajectory::Pop => "P",
                     Trajectory::Bunt => "B",

@@ -22,7 +22,32 @@ fn the_marks_are_those_on_paper() {
     assert_eq!(marks(&visitors, 2), ["K", "K", "6-4-3"]);
     let home = game.sheet(Side::Home);
     assert_eq!(marks(&home, 1), ["BB", "SH", "4-3", "K"]);
-    assert_eq!(marks(&home, 4), ["HR", "HBP", "SH", "P4", "K", "E6", "F7"]);
+    assert_eq!(marks(&home, 4), ["HR", "HBP", "SH", "IF4", "K", "E6", "F7"]);
+}
+
+/// Every turn's marks as written on paper beside the game; there a sacrifice fly names the fly too, "SF F8".
+#[test]
+fn every_turn_is_marked_as_on_paper() {
+    let paper = include_str!("../../../tests/games/harbor-league.expected.json");
+    let paper: serde_json::Value = serde_json::from_str(paper).expect("the expectation reads");
+    let game = harbor();
+    let sheets = Side::BOTH.map(|side| game.sheet(side));
+    let mut cells: Vec<&Cell> = sheets.iter().flat_map(|s| &s.cells).filter(|c| c.entry.is_some()).collect();
+    cells.sort_by_key(|c| c.entry);
+    let turns = paper["turns"].as_array().expect("turns");
+    assert_eq!(turns.len(), cells.len());
+    for (turn, cell) in turns.iter().zip(cells) {
+        let written = turn["marks"].as_str().expect("marks").replace("SF F", "SF").replace(' ', "");
+        let mark = cell.mark.as_ref().expect("a mark");
+        assert!(written.contains(&mark.to_string()), "turn {}: {mark} for {written}", turn["turn"]);
+        assert_eq!(
+            matches!(mark, Mark::Strikeout { looking: true }),
+            written.contains("(called)"),
+            "turn {}",
+            turn["turn"]
+        );
+        assert_eq!(cell.runs_batted_in, turn["runs_batted_in"].as_u64().expect("runs batted in") as u8);
+    }
 }
 
 #[test]

@@ -106,6 +106,7 @@ impl Reading {
 #[component]
 pub fn Book() -> impl IntoView {
     let reading = Reading::provide();
+    window().scroll_to_with_x_and_y(0.0, 0.0);
     view! {
         <main class="book">
             <h1 class="spoken">{words::BOOK}</h1>

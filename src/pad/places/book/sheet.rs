@@ -132,7 +132,7 @@ fn square(cell: Option<&Cell>) -> AnyView {
         None => words::UNFINISHED.to_owned(),
     };
     view! {
-        <td class="square">
+        <td class="square" class:new-batter=cell.new_batter class:new-pitcher=cell.new_pitcher>
             <svg viewBox="0 0 100 100" role="img" aria-label=told inner_html=draw::svg(cell)></svg>
         </td>
     }
