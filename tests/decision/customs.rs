@@ -61,3 +61,20 @@ fn no_hold_with_a_large_lead() {
     let decided = to_the_end(&mut book);
     assert!(decided.holds.is_empty() && decided.save.is_none());
 }
+
+/// What there is to keep: a lead of three or fewer, or the tying run on base, at bat or on deck.
+#[test]
+fn what_there_is_to_hold() {
+    for (lead, on_base, held) in [(1, 0, true), (3, 0, true), (4, 0, false), (4, 1, false), (4, 2, true), (5, 3, true)]
+    {
+        let mut book = home_leads_by(lead);
+        play_to(&mut book, 7, Half::Top);
+        for _ in 0..on_base {
+            book.walk();
+        }
+        book.relieve(ROGER).side_retired();
+        play_to(&mut book, 8, Half::Top);
+        book.relieve(SIERRA);
+        assert_eq!(to_the_end(&mut book).has_hold(ROGER), held, "ahead by {lead}, {on_base} on base");
+    }
+}

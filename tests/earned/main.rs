@@ -2,6 +2,7 @@
 //! cases of our own with the reason why. Section numbers are those of the Official Baseball Rules, 2024 edition, from
 //! memory. A name in the rule book's examples stands for a batter: Abel is the first, Baker the second ...
 
+mod advanced;
 mod examples;
 mod published;
 mod reasons;

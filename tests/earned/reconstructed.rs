@@ -1,13 +1,13 @@
-//! Where runners would stand and which outs should have been made: hard cases of our own, each with its reason.
+//! Which outs should have been made: hard cases of our own, each with its reason.
 
 use benchbook_stats::code::{Preset, TieBreak};
 use benchbook_stats::field::Base::{self, First, Home, Second, Third};
 use benchbook_stats::field::Position;
 use benchbook_stats::log::{Attempt, Cause, How, Misplay, MisplayKind, Move, Out, Start, Trajectory};
-use benchbook_stats::ruling::earned::{Help, Reason, runs};
-use benchbook_tests::scorer::{PETER, Scorer, ball, by, forced, tagged, then, to};
+use benchbook_stats::ruling::earned::{Reason, runs};
+use benchbook_tests::scorer::{PETER, Scorer, ball, by, forced, tagged, to};
 
-use crate::{charged, helped_to_stand_at, last};
+use crate::charged;
 
 fn misplay(by: Position, kind: MisplayKind) -> Misplay {
     Misplay::new(by, kind)
@@ -78,106 +78,6 @@ fn third_strike_gets_away() {
     }
 }
 
-/// 9.16(d): a passed ball to second, then a single; with bases enough behind it the run becomes earned.
-#[test]
-fn passed_balls_are_made_good_by_later_hits() {
-    let mut book = Scorer::nine();
-    book.walk()
-        .running(&[by(First, Second, Cause::PassedBall)])
-        .running(&[by(Second, Third, Cause::PassedBall)])
-        .single(&[to(Third, Home)]);
-    assert!(helped_to_stand_at(Second)(&last(&book).because));
-    assert!(last(&book).provisional);
-    // From second on another single: third for certain, home in doubt.
-    book.single(&[to(First, Second)]);
-    assert!(helped_to_stand_at(Third)(&last(&book).because));
-    charged(&book, &[(PETER, 1, 0)], (1, 0));
-    // With two behind him and first base taken, a walk forces him in.
-    book.walk();
-    assert!(matches!(last(&book).because, Reason::WouldHaveScored { by: Help::PassedBall, .. }));
-    charged(&book, &[(PETER, 1, 1)], (1, 1));
-}
-
-/// Helped all the way round, then forced in by walks alone.
-#[test]
-fn three_walks_would_have_forced_him_in() {
-    let mut book = Scorer::nine();
-    book.walk();
-    for (from, at) in [(First, Second), (Second, Third), (Third, Home)] {
-        book.running(&[by(from, at, Cause::PassedBall)]);
-    }
-    book.walk().walk();
-    charged(&book, &[(PETER, 1, 0)], (1, 0));
-    assert!(helped_to_stand_at(Third)(&last(&book).because));
-    book.walk();
-    charged(&book, &[(PETER, 1, 1)], (1, 1));
-    assert!(!last(&book).provisional);
-}
-
-/// An extra base on an outfielder's error, then an infield out that scores him: from second he would not have come in,
-/// and outs give him nothing (9.16(f): the pitcher has the benefit of the doubt).
-#[test]
-fn an_extra_base_then_outs() {
-    let mut book = Scorer::nine();
-    let fumble = misplay(Position::CenterField, MisplayKind::Fielding);
-    let batter = then(Move::safe(Start::Batter, Second, Cause::Play), Third, Cause::Error(0));
-    book.in_play(ball(Trajectory::Line, Position::CenterField), &[], batter, &[fumble])
-        .ground_out(&[to(Third, Home)])
-        .strikeout()
-        .strikeout();
-    charged(&book, &[(PETER, 1, 0)], (1, 0));
-    assert!(helped_to_stand_at(Second)(&last(&book).because));
-    assert!(!last(&book).provisional, "the half-inning is over");
-}
-
-/// The same, and a triple after it: he would have come in from second.
-#[test]
-fn an_extra_base_then_an_out_then_a_triple() {
-    let mut book = Scorer::nine();
-    let fumble = misplay(Position::CenterField, MisplayKind::Fielding);
-    let batter = then(Move::safe(Start::Batter, Second, Cause::Play), Third, Cause::Error(0));
-    book.in_play(ball(Trajectory::Line, Position::CenterField), &[], batter, &[fumble])
-        .ground_out(&[to(Third, Home)])
-        .triple(&[])
-        .strikeout()
-        .strikeout();
-    charged(&book, &[(PETER, 1, 1)], (1, 1));
-}
-
-/// Nobody is passed: if the runner behind him comes in without help, so would he.
-#[test]
-fn a_runner_behind_comes_in_without_help() {
-    let mut book = Scorer::nine();
-    book.walk()
-        .running(&[by(First, Second, Cause::PassedBall)])
-        .running(&[by(Second, Third, Cause::PassedBall)])
-        .running(&[by(Third, Home, Cause::PassedBall)])
-        .single(&[])
-        .running(&[by(First, Second, Cause::Steal)])
-        .running(&[by(Second, Third, Cause::Steal)]);
-    charged(&book, &[(PETER, 1, 1)], (1, 1));
-}
-
-/// A home run is enough for anybody.
-#[test]
-fn a_home_run_makes_everything_good() {
-    let mut book = Scorer::nine();
-    book.walk().running(&[by(First, Second, Cause::PassedBall)]).home_run();
-    charged(&book, &[(PETER, 2, 2)], (2, 2));
-}
-
-/// 9.16(b)(1): the hit of a batter who should have been out on a foul fly moves nobody along by rights.
-#[test]
-fn the_hit_after_a_dropped_foul_fly() {
-    let mut book = Scorer::nine();
-    book.single(&[]).foul_fly_muffed(Position::FirstBase).double(&[to(First, Third)]).fly_out(&[to(Third, Home)]);
-    charged(&book, &[(PETER, 1, 0)], (1, 0));
-    assert!(helped_to_stand_at(First)(&last(&book).because));
-    book.home_run();
-    // Nobody out but the foul and the sacrifice fly: Abel comes in from first on the home run; Baker never.
-    charged(&book, &[(PETER, 3, 2)], (3, 2));
-}
-
 /// His out after the foul fly is not a second one.
 #[test]
 fn an_out_after_a_dropped_foul_fly_is_the_same_out() {
@@ -210,20 +110,6 @@ fn an_error_in_a_rundown_that_moves_nobody() {
     book.single(&[]).erring(&[], &[spared(Start::First, false)]).home_run();
     charged(&book, &[(PETER, 2, 1)], (2, 1));
     assert!(matches!(runs(book.game())[0].because, Reason::Spared { .. }));
-}
-
-/// A wild throw on a steal gives a base but costs no out.
-#[test]
-fn a_wild_throw_on_a_steal_costs_no_out() {
-    let mut book = Scorer::nine();
-    let wild = misplay(Position::Catcher, MisplayKind::Throwing);
-    book.strikeout()
-        .strikeout()
-        .single(&[])
-        .erring(&[then(by(First, Second, Cause::Steal), Third, Cause::Error(0))], &[wild])
-        .single(&[to(Third, Home)])
-        .home_run();
-    charged(&book, &[(PETER, 3, 3)], (3, 3));
 }
 
 /// A good throw to second is dropped on a force: the runner should be out, the batter is on by a choice.
@@ -260,20 +146,6 @@ fn obstruction_is_a_chance_and_catchers_interference_is_none() {
         .home_run()
         .strikeout();
     charged(&book, &[(PETER, 2, 0)], (2, 0));
-}
-
-/// Interference with the batter forces in a run: the runner was helped (9.16(d)), until a walk would have done the same.
-#[test]
-fn a_run_forced_in_by_catchers_interference() {
-    let mut book = Scorer::nine();
-    book.walk().walk().walk().catcher_interference();
-    charged(&book, &[(PETER, 1, 0)], (1, 0));
-    assert!(matches!(last(&book).because, Reason::Helped { by: Help::Interference, stands: Third, .. }));
-    book.walk();
-    charged(&book, &[(PETER, 2, 1)], (2, 1));
-    book.single(&[to(Third, Home), to(Second, Third), to(First, Second)]);
-    // In: Abel and Baker by a walk and a single; Charlie would be on third; the batter interfered with never.
-    charged(&book, &[(PETER, 3, 2)], (3, 2));
 }
 
 /// A runner who is out for a batter put on by interference leaves him no clean place.
@@ -363,17 +235,6 @@ fn sacrifice_bunt_and_an_error() {
     // Abel was on second by the sacrifice, so the single brings him in by rights. Baker never does. Daniel and Edward
     // score with two that should be out.
     charged(&book, &[(PETER, 4, 3)], (4, 3));
-}
-
-/// 9.08(d): a fly is dropped, the runner from third would have scored after a catch: an out, and the run is earned.
-#[test]
-fn sacrifice_fly_dropped() {
-    let mut book = Scorer::nine();
-    book.triple(&[])
-        .reaches_on(misplay(Position::LeftField, MisplayKind::DroppedFly), &[by(Third, Home, Cause::Error(0))])
-        .strikeout()
-        .strikeout();
-    charged(&book, &[(PETER, 1, 1)], (1, 1));
 }
 
 /// A machine or a coach pitches: the runs are nobody's, and earned or not for the team.

@@ -14,7 +14,7 @@ mod record;
 mod why;
 
 use effective::most_effective;
-use record::{Lead, Record, Stint};
+use record::{Lead, Record};
 
 pub use effective::Candidate;
 pub use why::Why;
@@ -228,16 +228,16 @@ impl Decisions {
         }
     }
 
-    /// Holds and blown saves of the side's relief pitchers.
+    /// Holds and blown saves of the side's relief pitchers. Who has not lost the lead has left with it.
     fn customs(&mut self, record: &Record, side: Side) {
         let stints = record.stints(side);
         let relief = stints.iter().enumerate().skip(1).filter(|(_, s)| s.is_save_situation());
         for (i, stint) in relief {
             let lead = u8::try_from(stint.lead).unwrap_or(u8::MAX);
-            let left = stints.get(i + 1).map(|next: &Stint| next.lead);
+            let finished = i + 1 == stints.len();
             if stint.lost_lead {
                 self.blown_saves.push(Decision::new(stint.pitcher, Why::LostTheLead { lead }));
-            } else if stint.outs.0 > 0 && left.is_some_and(|l| l > 0) && self.win_of() != Some(stint.pitcher) {
+            } else if stint.outs.0 > 0 && !finished && self.win_of() != Some(stint.pitcher) {
                 self.holds.push(Decision::new(stint.pitcher, Why::KeptTheLead { lead }));
             }
         }

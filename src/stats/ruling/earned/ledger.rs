@@ -21,7 +21,8 @@ pub(super) struct Ledger {
     over: Option<EntryId>,
     /// Plays on which a chance was missed.
     missed: Vec<EntryId>,
-    /// Everyone who has been on base, the one furthest on first.
+    /// Everyone who has been on base. Those who reached it themselves are in that order, so that each comes after those
+    /// ahead of him.
     runners: Vec<Runner>,
     /// The batter at the plate should have been out on a foul fly.
     foul_fly: Option<EntryId>,
@@ -116,10 +117,8 @@ impl Ledger {
             if self.find(runner.key).is_some() {
                 continue;
             }
-            let behind = |r: &Runner| play.before.runners().any(|(b, other)| other.key == r.key && b < base);
-            let at = self.runners.iter().position(behind).unwrap_or(self.runners.len());
             let standing = if runner.placed { Standing::Tainted(Reason::Placed) } else { Standing::Fair };
-            self.runners.insert(at, Runner::new(runner.key, base.number(), standing));
+            self.runners.push(Runner::new(runner.key, base.number(), standing));
         }
     }
 
