@@ -276,8 +276,15 @@ fn unassisted(scene: &Scene, chain: &[Position], kind: Trajectory) -> Vec<PutOut
     along(scene, chain, kind, true).into_iter().filter(|o| o.who != Start::Batter).collect()
 }
 
+/// The ball went back and forth: between two fielders, or among more.
 fn is_rundown(chain: &[Position]) -> bool {
-    chain.iter().enumerate().any(|(i, p)| chain[..i].contains(p)) && !matches!(chain, [a, _, b] if a == b)
+    let back_and_forth = chain.iter().enumerate().any(|(i, p)| chain[..i].contains(p));
+    back_and_forth && !returns_to_first(chain)
+}
+
+/// 3-6-3 and 3-4-3 are a throw to second and one back to first.
+fn returns_to_first(chain: &[Position]) -> bool {
+    matches!(chain, [Position::FirstBase, Position::SecondBase | Position::Shortstop, Position::FirstBase])
 }
 
 /// A runner caught between bases: the one furthest on first. The batter takes second while it goes on, or stays at first.

@@ -102,6 +102,8 @@ fn first_proposal_for_a_chain_of_fielders() {
         (0, 2, "6-3", "GroundOut", "1 out, bases 2, 0 in", "in front of the runner: he stays"),
         (0, 2, "6-5", "RunnerOut", "1 out, bases 1, 0 in", "tagged at third, unforced"),
         (0, 4, "5-2-5-2-6-1", "Rundown", "1 out, bases 2, 0 in", "the batter takes second during the rundown"),
+        (0, 4, "5-2-5", "Rundown", "1 out, bases 2, 0 in", "back and forth between third and home"),
+        (0, 1, "3-6-3", "DoublePlay", "2 out, bases 0, 0 in", "to second and back to first: no rundown"),
         (0, 0, "8", "Caught", "1 out, bases 0, 0 in", "a fly to an outfielder touched is caught"),
         (1, 4, "8", "Caught", "2 out, bases 0, 1 in", "sacrifice fly"),
         (2, 4, "8", "Caught", "side out, 0 in", "third out"),
@@ -399,7 +401,9 @@ fn touches() -> Vec<Seen> {
     ];
     for fielders in &chains {
         list.push(Seen { fielders: fielders.clone(), foul: true, ..Seen::default() });
-        for trajectory in said {
+        // What is said of the ball matters for who had it first; a pair of fielders is tried with less.
+        let said = if fielders.len() == 2 { &said[..2] } else { &said[..] };
+        for &trajectory in said {
             list.push(Seen { fielders: fielders.clone(), trajectory, ..Seen::default() });
         }
     }
