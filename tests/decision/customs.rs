@@ -60,6 +60,7 @@ fn no_hold_with_a_large_lead() {
     book.relieve(SIERRA);
     let decided = to_the_end(&mut book);
     assert!(decided.holds.is_empty() && decided.save.is_none());
+    assert!(!decided.has_hold(ROGER) && !decided.has_blown_save(ROGER));
 }
 
 /// What there is to keep: a lead of three or fewer, or the tying run on base, at bat or on deck.

@@ -78,6 +78,33 @@ fn the_out_is_recorded_as_the_same_play() {
     charged(&book, &[(PETER, 1, 1), (ROGER, 1, 1)], (2, 2));
 }
 
+/// The same on a bunt, which is a sacrifice as far as its own entry says.
+#[test]
+fn the_out_after_a_bunt_is_recorded_as_the_same_play() {
+    let mut book = Scorer::nine();
+    book.walk().relieve(ROGER);
+    let batter = Move::safe(Start::Batter, First, Cause::Choice);
+    book.in_play(ball(Trajectory::Bunt, Position::Pitcher), &[to(First, Second)], batter, &[])
+        .same_play(&[tagged(Second, Third)])
+        .home_run();
+    charged(&book, &[(PETER, 1, 1), (ROGER, 1, 1)], (2, 2));
+}
+
+/// Peter's runner is forced and the relay to first is dropped: the batter is in his place, and unearned.
+#[test]
+fn a_dropped_relay_behind_an_inherited_runner() {
+    let muff = Misplay::new(Position::FirstBase, MisplayKind::Muff);
+    let mut book = Scorer::nine();
+    book.walk().relieve(ROGER);
+    book.reaches_on(muff, &[forced(First, Second)]).home_run();
+    charged(&book, &[(PETER, 1, 0), (ROGER, 1, 1)], (2, 1));
+    // An error alone, with nobody put out, is Roger's own.
+    let mut book = Scorer::nine();
+    book.walk().relieve(ROGER);
+    book.error(Position::FirstBase, &[to(First, Second)]).home_run();
+    charged(&book, &[(PETER, 1, 1), (ROGER, 2, 1)], (3, 2));
+}
+
 /// Peter's runner reached on an error and is forced: the batter in his place is Peter's and unearned; a clean runner of
 /// Roger's ahead does not become Peter's.
 #[test]
