@@ -1,0 +1,361 @@
+//! Either side of each condition the rulings hang on: cases that the rule book's own leave open. Each was written
+//! because the condition could be turned about without a test noticing. Sections: OBR 2024 edition, from memory.
+
+use benchbook_stats::field::Base::{self, First, Home, Second, Third};
+use benchbook_stats::field::Position;
+use benchbook_stats::log::{
+    Attempt, Batted, Cause, How, Judgment, Leg, Misplay, MisplayKind, Move, Out, Reached, Start, Trajectory,
+};
+use benchbook_stats::ruling::{BatterResult, Because, Book, Credit, Judged, Theft};
+use benchbook_stats::team::PlayerId;
+use benchbook_tests::scorer::{Scorer, ball, by, forced, tagged, to};
+
+use Position::{Catcher, CenterField, FirstBase, LeftField, Pitcher, SecondBase, Shortstop, ThirdBase};
+
+/// The rulings on the play recorded last.
+fn judged(book: &Scorer) -> Judged {
+    let game = book.game();
+    Book::of(game).plays(game).last().map(|(_, judged)| judged.clone()).expect("a play")
+}
+
+fn result(book: &Scorer) -> BatterResult {
+    judged(book).result.expect("a turn ended").verdict
+}
+
+/// Runs of the last play, each batted in or not, and why.
+fn batted_in(book: &Scorer) -> Vec<(bool, Because)> {
+    judged(book).runs.iter().map(|(_, run)| (run.verdict, run.because)).collect()
+}
+
+fn credits(book: &Scorer, credit: Credit) -> Vec<Position> {
+    let mut who: Vec<Position> = judged(book).credits.iter().filter(|(_, c)| *c == credit).map(|(p, _)| *p).collect();
+    who.sort_unstable();
+    who
+}
+
+fn grounder(by: Position) -> Batted {
+    ball(Trajectory::Ground, by)
+}
+
+fn batter_safe(at: Base, cause: Cause) -> Move {
+    Move::safe(Start::Batter, at, cause)
+}
+
+fn batter_out(how: How, by: &[Position]) -> Move {
+    Move::out(Start::Batter, Out::new(how, First, by))
+}
+
+fn runner_out(from: Base, how: How, at: Base, by: &[Position]) -> Move {
+    Move::out(from.into(), Out::new(how, at, by))
+}
+
+// ---- 9.04 Runs batted in ----
+
+#[test]
+fn only_a_muff_at_first_that_spoils_a_double_play_costs_the_run_batted_in() {
+    let first_and_third = || {
+        let mut book = Scorer::nine();
+        book.triple(&[]).walk();
+        book
+    };
+    let runners = [to(Third, Home), forced(First, Second)];
+    let muff = [Misplay::new(FirstBase, MisplayKind::Muff)];
+    let wild_throw = [Misplay::new(SecondBase, MisplayKind::Throwing)];
+    // 9.04(b)(2)
+    let mut book = first_and_third();
+    book.in_play(grounder(Shortstop), &runners, batter_safe(First, Cause::Error(0)), &muff);
+    assert_eq!(batted_in(&book), [(false, Because::MuffedDoublePlay)]);
+    // A bad throw is not a muff.
+    let mut book = first_and_third();
+    book.in_play(grounder(Shortstop), &runners, batter_safe(First, Cause::Error(0)), &wild_throw);
+    assert!(batted_in(&book)[0].0);
+    // No runner was forced out: there was no double play to spoil.
+    let mut book = Scorer::nine();
+    book.triple(&[]);
+    book.in_play(grounder(Shortstop), &[to(Third, Home)], batter_safe(First, Cause::Error(0)), &muff);
+    assert_eq!(batted_in(&book), [(true, Because::ErrorButScoresAnyway)]);
+    // A runner forced out and the batter safe on the choice: the run is batted in (9.04(a)(1)).
+    let mut book = first_and_third();
+    book.in_play(grounder(Shortstop), &runners, batter_safe(First, Cause::Choice), &[]);
+    assert_eq!(batted_in(&book), [(true, Because::BattedIn)]);
+}
+
+#[test]
+fn on_the_batters_error_only_the_runner_from_third_with_fewer_than_two_out_is_batted_in() {
+    // 9.04(a)(3), the run itself unaided by the error.
+    let mut book = Scorer::nine();
+    book.triple(&[]).error(Shortstop, &[to(Third, Home)]);
+    assert_eq!(batted_in(&book), [(true, Because::ErrorButScoresAnyway)]);
+    let mut book = Scorer::nine();
+    book.strikeout().strikeout().triple(&[]).error(Shortstop, &[to(Third, Home)]);
+    assert_eq!(batted_in(&book), [(false, Because::OnError)], "two out");
+    let mut book = Scorer::nine();
+    book.double(&[]).error(Shortstop, &[to(Second, Home)]);
+    assert_eq!(batted_in(&book), [(false, Because::OnError)], "from second");
+    // A hit, and the error came after: the runner from third helped home by it is not batted in.
+    let mut book = Scorer::nine();
+    let wild = [Misplay::new(CenterField, MisplayKind::Throwing)];
+    book.double(&[]).in_play(
+        ball(Trajectory::Line, CenterField),
+        &[by(Second, Home, Cause::Error(0))],
+        batter_safe(First, Cause::Play),
+        &wild,
+    );
+    assert_eq!(batted_in(&book), [(false, Because::OnError)]);
+}
+
+#[test]
+fn a_judgment_on_one_runner_says_nothing_of_another() {
+    let mut book = Scorer::nine();
+    book.triple(&[]).double(&[to(Third, Home)]);
+    book.error(CenterField, &[by(Second, Home, Cause::Error(0))]);
+    let on = book.last();
+    let runner = PlayerId(2);
+    assert_eq!(batted_in(&book), [(false, Because::OnError)]);
+    book.judge(Judgment::WouldHaveScored { on, runner: PlayerId(9), yes: true });
+    assert_eq!(batted_in(&book), [(false, Because::OnError)], "another runner's");
+    book.judge(Judgment::WouldHaveScored { on, runner, yes: true });
+    assert_eq!(batted_in(&book), [(true, Because::Judged)]);
+    // 9.07(g), undisputed: one of two runners on a double steal.
+    let mut book = Scorer::nine();
+    book.walk().walk().running(&[by(Second, Third, Cause::Steal), by(First, Second, Cause::Steal)]);
+    let on = book.last();
+    book.judge(Judgment::Undisputed { on, runner: PlayerId(1), yes: true });
+    let thefts = judged(&book).thefts;
+    assert_eq!(thefts.len(), 1);
+    assert_eq!((thefts[0].0, thefts[0].1.verdict), (PlayerId(2), Theft::Stolen(1)));
+}
+
+// ---- 9.05, 9.06 Hits ----
+
+#[test]
+fn a_strikeout_says_whether_he_reached() {
+    let mut book = Scorer::nine();
+    book.strikeout();
+    assert_eq!(result(&book), BatterResult::Strikeout { looking: false, reached: false });
+    book.strikeout_reaches(Cause::WildPitch, &[], &[]);
+    let ruling = judged(&book).result.expect("a turn ended");
+    assert_eq!(ruling.verdict, BatterResult::Strikeout { looking: false, reached: true });
+    assert_eq!(ruling.because, Because::StrikeoutReached);
+}
+
+#[test]
+fn whom_the_outfield_or_a_long_way_puts_out_costs_no_hit() {
+    // 9.05(b)(3) is about a fielder who puts out the runner instead of the batter: an infielder, at the next base.
+    let on_second = || {
+        let mut book = Scorer::nine();
+        book.double(&[]);
+        book
+    };
+    let safe = || batter_safe(First, Cause::Play);
+    let table: [(&str, Batted, Move, bool); 6] = [
+        ("shortstop to third", grounder(Shortstop), tagged(Second, Third), false),
+        ("back at second", grounder(Shortstop), tagged(Second, Second), false),
+        ("from left field", ball(Trajectory::Line, LeftField), tagged(Second, Third), true),
+        ("two bases on, at home", grounder(Shortstop), tagged(Second, Home), true),
+        (
+            "after third was his",
+            grounder(Shortstop),
+            {
+                let mut m = tagged(Second, Third);
+                m.legs.push(Leg { to: Third, cause: Cause::Play });
+                m
+            },
+            true,
+        ),
+        ("on appeal", grounder(Shortstop), runner_out(Second, How::Appeal, Third, &[ThirdBase]), true),
+    ];
+    for (what, ball, runner, is_hit) in table {
+        let mut book = on_second();
+        book.in_play(ball, &[runner], safe(), &[]);
+        assert_eq!(result(&book).hit_bases().is_some(), is_hit, "{what}");
+    }
+}
+
+#[test]
+fn only_a_hit_that_ends_the_game_is_cut_short() {
+    // 9.06(f): going ahead in the bottom of the first ends nothing.
+    let mut book = Scorer::nine();
+    book.halves(1).triple(&[]).double(&[to(Third, Home)]);
+    assert_eq!(result(&book), BatterResult::Hit(2));
+    // Nor does a run of the visitors in the ninth.
+    let mut book = Scorer::nine();
+    book.halves(16).triple(&[]).double(&[to(Third, Home)]);
+    assert_eq!(result(&book), BatterResult::Hit(2));
+    // Two runs behind: the second of them wins, and he came from second.
+    let mut book = Scorer::nine();
+    book.home_run().halves(17).triple(&[]).walk();
+    book.running(&[by(First, Second, Cause::Steal)]).triple(&[to(Third, Home), to(Second, Home)]);
+    assert_eq!(book.game().situation().score, [1, 2]);
+    assert_eq!(result(&book), BatterResult::Hit(2));
+}
+
+// ---- 9.08 Sacrifices ----
+
+#[test]
+fn what_is_no_sacrifice() {
+    let bunt = |by| ball(Trajectory::Bunt, by);
+    let on_second = || {
+        let mut book = Scorer::nine();
+        book.double(&[]);
+        book
+    };
+    // Caught in the air, though the runner went on after it.
+    let mut book = on_second();
+    book.in_play(bunt(Catcher), &[to(Second, Third)], batter_out(How::Fly, &[Catcher]), &[]);
+    assert_eq!(result(&book), BatterResult::Out);
+    // Nobody moved up.
+    let mut book = on_second();
+    book.in_play(bunt(Pitcher), &[], batter_out(How::Force, &[Pitcher, FirstBase]), &[]);
+    assert_eq!(result(&book), BatterResult::Out);
+    // Two out already.
+    let mut book = Scorer::nine();
+    book.strikeout().strikeout().double(&[]);
+    book.in_play(bunt(Pitcher), &[to(Second, Third)], batter_safe(First, Cause::Choice), &[]);
+    assert_eq!(result(&book), BatterResult::FieldersChoice);
+    // Not a bunt.
+    let mut book = on_second();
+    book.ground_out(&[to(Second, Third)]);
+    assert_eq!(result(&book), BatterResult::Out);
+    // 9.08(d): a fly on which the runner scored by an error alone, and a dropped fly on which nobody scored.
+    let mut book = Scorer::nine();
+    let wild = [Misplay::new(CenterField, MisplayKind::Throwing)];
+    book.triple(&[]).in_play(
+        ball(Trajectory::Fly, CenterField),
+        &[by(Third, Home, Cause::Error(0))],
+        batter_out(How::Fly, &[CenterField]),
+        &wild,
+    );
+    assert_eq!(result(&book), BatterResult::Out);
+    let mut book = Scorer::nine();
+    book.triple(&[]).reaches_on(Misplay::new(CenterField, MisplayKind::DroppedFly), &[]);
+    let on = book.last();
+    book.judge(Judgment::WouldHaveScoredAfterCatch { on, yes: true });
+    assert_eq!(result(&book), BatterResult::ReachedOnError(CenterField));
+    // A fly nobody reached, thrown away afterwards, is no dropped fly.
+    let mut book = Scorer::nine();
+    book.triple(&[]).in_play(
+        ball(Trajectory::Fly, CenterField),
+        &[to(Third, Home)],
+        batter_safe(First, Cause::Error(0)),
+        &wild,
+    );
+    assert_eq!(result(&book), BatterResult::ReachedOnError(CenterField));
+}
+
+// ---- 9.02(a)(17) Grounded into double plays ----
+
+#[test]
+fn grounding_into_a_double_play_takes_a_force() {
+    let is_one = |book: &Scorer| judged(book).grounded_into_double_play;
+    let at_first = || batter_out(How::Force, &[Shortstop, FirstBase]);
+    // Nobody was forced: the runner from second ran into the out.
+    let mut book = Scorer::nine();
+    book.double(&[]).in_play(grounder(Shortstop), &[tagged(Second, Third)], at_first(), &[]);
+    assert!(!is_one(&book), "not forced");
+    // Forced once, but put out further on.
+    let mut book = Scorer::nine();
+    let mut beyond = tagged(First, Third);
+    beyond.legs.push(Leg { to: Second, cause: Cause::Play });
+    book.walk().in_play(grounder(Shortstop), &[beyond], at_first(), &[]);
+    assert!(!is_one(&book), "beyond second");
+    // Reverse force: the batter first, then the runner by a tag at second.
+    let mut book = Scorer::nine();
+    book.walk().in_play(grounder(FirstBase), &[tagged(First, Second)], batter_out(How::Force, &[FirstBase]), &[]);
+    assert!(is_one(&book), "reverse force");
+    // Two forced out on the bases, the batter safe.
+    let mut book = Scorer::nine();
+    book.walk().walk();
+    let both = [forced(Second, Third), forced(First, Second)];
+    book.in_play(grounder(ThirdBase), &both, batter_safe(First, Cause::Choice), &[]);
+    assert!(is_one(&book), "two forces");
+    // One out only, and a line drive.
+    let mut book = Scorer::nine();
+    book.walk().ground_out(&[to(First, Second)]);
+    assert!(!is_one(&book), "one out");
+    let mut book = Scorer::nine();
+    let doubled = runner_out(First, How::Appeal, First, &[Shortstop, FirstBase]);
+    let liner = ball(Trajectory::Line, Shortstop);
+    book.walk().in_play(liner, &[doubled], batter_out(How::Fly, &[Shortstop]), &[]);
+    assert!(!is_one(&book), "a line drive");
+}
+
+// ---- 9.09 to 9.12 Credits ----
+
+#[test]
+fn an_error_is_charged_as_the_batter_is_judged_to_have_reached() {
+    // 9.12(a)(1): on a clean single judged an error, one to the fielder judged.
+    let mut book = Scorer::nine();
+    book.single(&[]);
+    let on = book.last();
+    book.judge(Judgment::BatterReached { on, verdict: Reached::Error(CenterField) });
+    assert_eq!(credits(&book, Credit::Error), [CenterField]);
+    // Recorded as the shortstop's, judged the first baseman's; judged a hit; judged a choice.
+    let mut book = Scorer::nine();
+    let mut wild = Misplay::new(Shortstop, MisplayKind::Throwing);
+    wild.after = vec![ThirdBase];
+    book.reaches_on(wild.clone(), &[]);
+    assert_eq!((credits(&book, Credit::Error), credits(&book, Credit::Assist)), (vec![Shortstop], vec![ThirdBase]));
+    let on = book.last();
+    for (verdict, errors) in [
+        (Reached::Error(FirstBase), vec![FirstBase]),
+        (Reached::Error(Shortstop), vec![Shortstop]),
+        (Reached::Hit(1), vec![]),
+        (Reached::Choice, vec![]),
+    ] {
+        book.judge(Judgment::BatterReached { on, verdict });
+        assert_eq!(credits(&book, Credit::Error), errors, "{verdict:?}");
+    }
+    // The error that also helped a runner stays one error, whatever the batter's turn counts as.
+    let mut book = Scorer::nine();
+    book.walk().reaches_on(wild, &[by(First, Third, Cause::Error(0))]);
+    let on = book.last();
+    for verdict in [Reached::Hit(1), Reached::Error(Shortstop)] {
+        book.judge(Judgment::BatterReached { on, verdict });
+        assert_eq!(credits(&book, Credit::Error), [Shortstop], "{verdict:?}");
+    }
+}
+
+#[test]
+fn who_has_the_putout_where_nobody_is_named() {
+    // 9.09(b), (c)
+    let mut fly = ball(Trajectory::Fly, LeftField);
+    fly.fielders.push(Shortstop);
+    let mut book = Scorer::nine();
+    book.in_play(fly, &[], batter_out(How::Fly, &[]), &[]);
+    assert_eq!(credits(&book, Credit::Putout), [LeftField], "who caught it");
+    let mut relayed = grounder(Shortstop);
+    relayed.fielders.push(FirstBase);
+    book.in_play(relayed, &[], batter_out(How::Force, &[]), &[]);
+    assert_eq!(credits(&book, Credit::Putout), [FirstBase], "who had it last");
+    let mut untouched = grounder(Shortstop);
+    untouched.fielders.clear();
+    book.in_play(untouched, &[], batter_out(How::OtherRule, &[]), &[]);
+    assert_eq!(credits(&book, Credit::Putout), [Catcher], "nobody touched it");
+}
+
+#[test]
+fn double_plays_are_of_one_play() {
+    // 9.11: two outs of two plays are none.
+    let mut book = Scorer::nine();
+    book.walk().strikeout().running(&[{
+        let out = Out { attempt: Some(Attempt::Steal), ..Out::new(How::Tag, Second, &[Catcher, Shortstop]) };
+        Move::out(Start::First, out)
+    }]);
+    assert_eq!(credits(&book, Credit::DoublePlay), []);
+    // An error in it spoils it.
+    let mut book = Scorer::nine();
+    let dropped = [Misplay::new(SecondBase, MisplayKind::Muff)];
+    let runner = [forced(First, Second)];
+    book.walk().in_play(grounder(Shortstop), &runner, batter_out(How::Force, &[Shortstop, FirstBase]), &dropped);
+    assert_eq!(credits(&book, Credit::DoublePlay), []);
+    // One participation a fielder, though he handled the ball twice.
+    let mut book = Scorer::nine();
+    book.walk().in_play(
+        grounder(Shortstop),
+        &[runner_out(First, How::Force, Second, &[Shortstop, SecondBase])],
+        batter_out(How::Force, &[Shortstop, SecondBase, FirstBase]),
+        &[],
+    );
+    assert_eq!(credits(&book, Credit::DoublePlay), [FirstBase, SecondBase, Shortstop]);
+}
