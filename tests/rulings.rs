@@ -190,6 +190,86 @@ fn only_a_hit_that_ends_the_game_is_cut_short() {
     assert_eq!(result(&book), BatterResult::Hit(2));
 }
 
+// ---- 9.07 Stolen bases, caught stealing ----
+
+fn thefts(book: &Scorer) -> Vec<(u32, Theft)> {
+    judged(book).thefts.iter().map(|(runner, theft)| (runner.0, theft.verdict)).collect()
+}
+
+fn thrown_out(from: Base, at: Base, attempt: Attempt, legs: &[Base]) -> Move {
+    let out = Out { attempt: Some(attempt), ..Out::new(How::Tag, at, &[Catcher, Shortstop]) };
+    let legs = legs.iter().map(|to| Leg { to: *to, cause: Cause::Steal }).collect();
+    Move { from: from.into(), legs, out: Some(out) }
+}
+
+#[test]
+fn what_the_catcher_allows_and_catches() {
+    let mut book = Scorer::nine();
+    let catching = |book: &Scorer| {
+        let lines = book.game().fielding(benchbook_stats::field::Side::Home);
+        let line = lines.into_iter().find(|l| l.player == Some(PlayerId(102))).expect("the catcher's line");
+        (line.stolen_bases_allowed, line.runners_caught)
+    };
+    book.walk().running(&[by(First, Second, Cause::Steal)]);
+    assert_eq!(catching(&book), (1, 0));
+    book.walk().running(&[by(Second, Third, Cause::Steal), by(First, Second, Cause::Steal)]);
+    assert_eq!(catching(&book), (3, 0));
+    book.running(&[thrown_out(Third, Home, Attempt::Steal, &[])]);
+    assert_eq!(catching(&book), (3, 1));
+    // Back at his base: nobody's caught stealing (9.07(h)).
+    book.running(&[thrown_out(Second, Second, Attempt::Pickoff, &[])]);
+    assert_eq!((catching(&book), thefts(&book)), ((3, 1), vec![(2, Theft::PickedOff)]));
+}
+
+#[test]
+fn thrown_out_after_a_base_was_his() {
+    // 9.07(c): past the base and tagged: caught, no steal. A base on, he has stolen the first and is caught at the next.
+    let caught = |at| Theft::Caught { at, out: true };
+    let mut book = Scorer::nine();
+    book.walk().running(&[thrown_out(First, Second, Attempt::Steal, &[Second])]);
+    assert_eq!(thefts(&book), [(1, caught(Second))]);
+    let mut book = Scorer::nine();
+    book.walk().running(&[thrown_out(First, Third, Attempt::Steal, &[Second])]);
+    assert_eq!(thefts(&book), [(1, caught(Third)), (1, Theft::Stolen(1))]);
+    // 9.07(d): the other of a double steal has none.
+    let mut book = Scorer::nine();
+    book.walk().walk();
+    book.running(&[by(Second, Third, Cause::Steal), thrown_out(First, Second, Attempt::Steal, &[])]);
+    assert_eq!(thefts(&book), [(2, caught(Second))]);
+}
+
+#[test]
+fn a_muffed_throw_is_a_runner_caught_whoever_is_named() {
+    // 9.07(f), 9.07(h) Comment: caught stealing, an error, an assist, and no stolen base.
+    let muff = |spared: Option<Start>| Misplay {
+        after: vec![Catcher],
+        spared,
+        stealing: true,
+        ..Misplay::new(SecondBase, MisplayKind::Muff)
+    };
+    let spared_at = |at| Theft::Caught { at, out: false };
+    let two_on = || {
+        let mut book = Scorer::nine();
+        book.walk().walk();
+        book
+    };
+    // Named by the advance: the second error of the play is the muff.
+    let mut book = two_on();
+    let wild = Misplay::new(Pitcher, MisplayKind::Throwing);
+    let moves = [by(Second, Third, Cause::Error(0)), by(First, Second, Cause::Error(1))];
+    book.erring(&moves, &[wild.clone(), muff(None)]);
+    assert_eq!(thefts(&book), [(2, spared_at(Second))]);
+    // Named as spared, though both moved.
+    let mut book = two_on();
+    book.erring(&moves, &[wild, muff(Some(Start::Second))]);
+    assert_eq!(thefts(&book), [(1, spared_at(Third))]);
+    // Named as spared, and back at his base.
+    let mut book = two_on();
+    book.erring(&[], &[muff(Some(Start::First))]);
+    assert_eq!(thefts(&book), [(2, spared_at(Second))]);
+    assert_eq!(credits(&book, Credit::Assist), [Catcher]);
+}
+
 // ---- 9.08 Sacrifices ----
 
 #[test]
