@@ -115,7 +115,7 @@ test('striking out shows what would change, keeps the entry, and can be taken ba
   expect(await page.locator('.scoreboard tbody').innerText()).toBe(before);
 
   await line.getByRole('button', { name: 'Strike this out…' }).tap();
-  await preview.getByRole('button', { name: 'Strike it out' }).tap();
+  await preview.getByRole('button', { name: 'Agree' }).tap();
   await expect(preview).toBeHidden();
   await expect(page.locator('.scoreboard tbody')).not.toHaveText(before);
   await page.getByRole('button', { name: 'Struck out (1)' }).tap();
@@ -133,11 +133,45 @@ test('what no longer fits after a correction is listed, with its reason, until i
   await single.getByRole('button', { name: 'Strike this out…' }).tap();
   const drawer = page.getByRole('dialog');
   await expect(drawer).toContainText('No longer fits.');
-  await drawer.getByRole('button', { name: 'Strike it out' }).tap();
+  await drawer.getByRole('button', { name: 'Agree' }).tap();
   const conflicts = page.locator('.conflicts');
   await expect(conflicts).toContainText('Nobody is on first.');
   await page.getByRole('button', { name: 'Undo last entry' }).tap();
   await expect(conflicts).toBeVisible();
+});
+
+test('a pitch is amended, and one that was forgotten put in, where it was', async ({ page }) => {
+  await harbor(page, 'book', 60);
+  await page.getByRole('button', { name: 'Play by play' }).tap();
+  const line = page.locator('.line', { hasText: 'Tomas Okwera grounds out' });
+  await line.locator('.told').tap();
+  await expect(line).toContainText('5 (2–3): ball, called strike, foul, ball, in play.');
+  const drawer = page.getByRole('dialog');
+
+  await line.getByText('Amend a pitch').tap();
+  await line.getByRole('button', { name: 'called strike' }).tap();
+  await line.getByRole('button', { name: 'swing and a miss' }).first().tap();
+  await expect(drawer).toContainText('The pitch was instead: swing and a miss.');
+  await drawer.getByRole('button', { name: 'Agree' }).tap();
+  await expect(line).toContainText('5 (2–3): ball, swing and a miss, foul, ball, in play.');
+
+  await line.getByRole('button', { name: 'in play' }).tap();
+  await line.getByRole('button', { name: 'foul', exact: true }).last().tap();
+  await expect(drawer.getByRole('row', { name: /Pitches: Paloma Whitcombe/ })).toBeVisible();
+  await drawer.getByRole('button', { name: 'Agree' }).tap();
+  await expect(line).toContainText('6 (2–4): ball, swing and a miss, foul, ball, foul, in play.');
+});
+
+test('a hit is scored as an error instead, with what that changes', async ({ page }) => {
+  await harbor(page, 'book');
+  await page.getByRole('button', { name: 'Play by play' }).tap();
+  const line = page.locator('.line', { hasText: 'Lena Brightwater singles on a line drive' });
+  await line.locator('.told').tap();
+  await line.getByRole('button', { name: 'Error, left fielder' }).tap();
+  const drawer = page.getByRole('dialog');
+  await expect(drawer.getByRole('row', { name: 'Hits: Lena Brightwater' })).toContainText('2 → 1');
+  await drawer.getByRole('button', { name: 'Agree' }).tap();
+  await expect(page.locator('.line', { hasText: 'Lena Brightwater reaches on' }).first()).toBeVisible();
 });
 
 test('an undone play is redone', async ({ page }) => {

@@ -10,6 +10,7 @@ use crate::scoring::Scoring;
 
 mod bench;
 mod changes;
+mod checklist;
 mod checks;
 mod edit;
 mod fields;

@@ -1,6 +1,6 @@
 //! Entries that no longer fit after a correction: listed until each is settled.
 
-use benchbook_stats::log::EntryId;
+use benchbook_stats::log::{EntryId, Event};
 use leptos::prelude::*;
 
 use super::{Reading, words};
@@ -38,7 +38,7 @@ fn Conflict(
     view! {
         <li>
             <p>{reading.sentence(entry)}" "{why}</p>
-            <button type="button" on:click=move |_| reading.striking.set(Some(entry))>{words::STRIKE_OUT}</button>
+            <button type="button" on:click=move |_| reading.propose(entry, Event::Retract { entry })>{words::STRIKE_OUT}</button>
         </li>
     }
 }

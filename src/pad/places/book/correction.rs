@@ -1,24 +1,25 @@
-//! Striking out an entry: what would change is shown before the scorer agrees.
+//! A correction: what would change is shown before the scorer agrees.
 
 use benchbook_stats::account::compare::{Comparison, compare};
 use benchbook_stats::account::english;
 use benchbook_stats::account::why::Number;
+use benchbook_stats::game::Refusal;
 use benchbook_stats::log::{EntryId, Event};
 use leptos::prelude::*;
 
 use super::drawer::Drawer;
-use super::{Reading, words};
+use super::{Proposal, Reading, words};
 
-/// The drawer that asks, while an entry is to be struck out.
+/// The drawer that asks, while a correction is looked at.
 #[component]
 pub fn Correction() -> impl IntoView {
     let reading = Reading::get();
-    let close = Callback::new(move |()| reading.striking.set(None));
+    let close = Callback::new(move |()| reading.proposed.set(None));
     move || {
-        reading.striking.get().map(|entry| {
+        reading.proposed.get().map(|proposal| {
             view! {
                 <Drawer title=words::PREVIEW.to_owned() close=close>
-                    <Preview entry=entry close=close/>
+                    <Preview proposal=proposal close=close/>
                 </Drawer>
             }
         })
@@ -27,25 +28,29 @@ pub fn Correction() -> impl IntoView {
 
 #[component]
 fn Preview(
-    /// The entry to strike out.
-    entry: EntryId,
+    /// What would be recorded.
+    proposal: Proposal,
     /// Leaves the drawer.
     close: Callback<()>,
 ) -> impl IntoView {
     let reading = Reading::get();
+    let Proposal { on, event } = proposal;
+    let struck = matches!(event, Event::Retract { .. });
     let preview = reading.scoring.game.with_untracked(|game| {
-        let after = game.preview(Event::Retract { entry })?;
-        Ok::<_, benchbook_stats::game::Refusal>(compare(game, &after))
+        let after = game.preview(event.clone())?;
+        Ok::<_, Refusal>(compare(game, &after))
     });
+    let what = words::proposal(&event);
     let agree = move |_| {
-        if reading.scoring.tap(Event::Retract { entry }) {
+        if reading.scoring.tap(event.clone()) {
             close.run(());
         }
     };
     match preview {
         Err(refusal) => view! { <p class="notice refusal">{refusal.to_string()}</p> }.into_any(),
         Ok(comparison) => view! {
-            <p class="struck">{reading.sentence(entry)}</p>
+            <p class:struck=struck>{reading.sentence(on)}</p>
+            <p><b>{what}</b></p>
             <Differences comparison=comparison/>
             <p class="soft small">{words::STAYS_IN_LOG}</p>
             <p class="answers">
@@ -65,7 +70,7 @@ fn Differences(
     let reading = Reading::get();
     let nothing = comparison.is_empty();
     let (totals, players): (Vec<_>, Vec<_>) = comparison.numbers.into_iter().partition(|(n, ..)| n.is_of_a_side());
-    let no_longer = move |(entry, refusal): (EntryId, benchbook_stats::game::Refusal)| {
+    let no_longer = move |(entry, refusal): (EntryId, Refusal)| {
         view! { <li>{reading.sentence(entry)}" "<b>{words::NO_LONGER_FITS}</b>" "{refusal.to_string()}</li> }
     };
     let few = players.len() <= FEW;

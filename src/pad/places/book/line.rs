@@ -1,11 +1,12 @@
 //! One line of the play-by-play, which opens to its rulings, its pitches and its correction.
 
-use benchbook_stats::account::why::tally;
 use benchbook_stats::account::{Account, Line, Reason, english};
-use benchbook_stats::game::{Game, Thrown};
+use benchbook_stats::game::Game;
 use benchbook_stats::log::{EntryId, Event};
+use leptos::html;
 use leptos::prelude::*;
 
+use super::amend::{Pitches, ScoreAs};
 use super::why::RestsOn;
 use super::{Reading, words};
 
@@ -23,8 +24,18 @@ pub fn LineOf(
     let score = move || line.with(|l| l.as_ref().map(|l| format!("{}–{}", l.score[0], l.score[1])));
     let outs = move || line.with(|l| l.as_ref().and_then(out_words));
     let misfit = move || line.with(|l| l.as_ref().and_then(|l| l.conflict).map(|c| c.to_string()));
+    let row: NodeRef<html::Li> = NodeRef::new();
+    Effect::new(move |_| {
+        if reading.shown.get() == Some(entry)
+            && let Some(row) = row.get()
+        {
+            reading.shown.set(None);
+            open.set(true);
+            row.scroll_into_view();
+        }
+    });
     view! {
-        <li class="line" class:scored=move || { runs() > 0 } class:misfit=move || misfit().is_some()>
+        <li class="line" node_ref=row class:scored=move || { runs() > 0 } class:misfit=move || misfit().is_some()>
             <button type="button" class="told" aria-expanded=move || open.get().to_string() on:click=move |_| open.update(|o| *o = !*o)>
                 <span class="words">{text}{move || misfit().map(|why| format!(" {why}"))}</span>
                 <span class="outs">{outs}</span>
@@ -52,8 +63,11 @@ fn Details(
         <div class="details">
             {has_reasons.then(|| view! { <h4>{words::RULINGS}</h4> })}
             <dl class="rulings">{reasons.into_iter().map(|r| view! { <Ruling reason=r/> }).collect_view()}</dl>
-            <Pitches pitches=pitches missed=pitches_missed/>
-            <button type="button" on:click=move |_| reading.striking.set(Some(entry))>{words::STRIKE_OUT}</button>
+            <ScoreAs entry=entry/>
+            <Pitches line=entry pitches=pitches missed=pitches_missed/>
+            <button type="button" on:click=move |_| reading.propose(entry, Event::Retract { entry })>
+                {words::STRIKE_OUT}
+            </button>
         </div>
     }
 }
@@ -72,34 +86,6 @@ fn Ruling(
             <RestsOn entries=reason.rests_on/>
         </dd>
     }
-}
-
-#[component]
-fn Pitches(
-    /// The pitches of the turn.
-    pitches: Vec<(EntryId, Thrown)>,
-    /// Some were not seen.
-    missed: bool,
-) -> impl IntoView {
-    let reading = Reading::get();
-    let (balls, strikes) = tally(&pitches);
-    let names = pitches.iter().map(|(_, thrown)| english::pitch(*thrown)).collect::<Vec<_>>().join(", ");
-    let count = format!("{} ({balls}–{strikes}): ", balls + strikes);
-    let single = move |(entry, thrown): (EntryId, Thrown)| {
-        view! {
-            <button type="button" on:click=move |_| reading.striking.set(Some(entry))>{english::pitch(thrown)}</button>
-        }
-    };
-    (!pitches.is_empty()).then(|| {
-        view! {
-            <h4>{words::PITCHES}</h4>
-            <p>{count}{names}"."{missed.then_some(" ")}{missed.then_some(words::PITCHES_MISSED)}</p>
-            <details>
-                <summary>{words::STRIKE_OUT_PITCH}</summary>
-                <p class="tools">{pitches.into_iter().map(single).collect_view()}</p>
-            </details>
-        }
-    })
 }
 
 /// Entries struck out, latest first.

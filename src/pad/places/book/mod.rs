@@ -5,12 +5,13 @@ use benchbook_stats::account::why::Number;
 use benchbook_stats::field::Side;
 use benchbook_stats::game::{Game, Phase};
 use benchbook_stats::lines::{BoxScore, LineScore};
-use benchbook_stats::log::EntryId;
+use benchbook_stats::log::{EntryId, Event};
 use benchbook_stats::team::PlayerId;
 use leptos::prelude::*;
 
 use crate::scoring::Scoring;
 
+mod amend;
 mod board;
 mod conflicts;
 mod correction;
@@ -45,8 +46,19 @@ pub(super) struct Reading {
     page: RwSignal<Page>,
     /// The number asked about.
     asked: RwSignal<Option<Number>>,
-    /// The entry that may be struck out.
-    striking: RwSignal<Option<EntryId>>,
+    /// The correction that is looked at before it is agreed to.
+    proposed: RwSignal<Option<Proposal>>,
+    /// The line to be brought into sight.
+    shown: RwSignal<Option<EntryId>>,
+}
+
+/// A correction not made yet.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Proposal {
+    /// The line it is about.
+    on: EntryId,
+    /// What would be recorded.
+    event: Event,
 }
 
 /// The pages of the Book.
@@ -73,7 +85,8 @@ impl Reading {
             over: Memo::new(move |_| game.with(|game| matches!(game.situation().phase, Phase::Over(_)))),
             page: RwSignal::new(Page::Box),
             asked: RwSignal::new(None),
-            striking: RwSignal::new(None),
+            proposed: RwSignal::new(None),
+            shown: RwSignal::new(None),
         };
         provide_context(reading);
         reading
@@ -82,6 +95,18 @@ impl Reading {
     /// The open Book.
     fn get() -> Self {
         expect_context()
+    }
+
+    /// Shows what a correction would change.
+    fn propose(self, on: EntryId, event: Event) {
+        self.proposed.set(Some(Proposal { on, event }));
+    }
+
+    /// Turns to the play-by-play, at the line of an entry.
+    fn show(self, entry: EntryId) {
+        self.asked.set(None);
+        self.page.set(Page::Plays);
+        self.shown.set(Some(entry));
     }
 
     fn name(self, id: PlayerId) -> String {

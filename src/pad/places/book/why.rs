@@ -6,7 +6,7 @@ use benchbook_stats::log::EntryId;
 use leptos::prelude::*;
 
 use super::drawer::Drawer;
-use super::{Page, Reading, words};
+use super::{Reading, words};
 
 /// A number that answers "why?" when it is touched.
 #[component]
@@ -77,10 +77,7 @@ fn Play(
         half.map(|h| words::half(h.inning, h.half))
     });
     let because = reason.because.as_ref().map_or_else(|| words::BY_RULE.to_owned(), english::grounds);
-    let show = move |_| {
-        reading.asked.set(None);
-        reading.page.set(Page::Plays);
-    };
+    let show = move |_| reading.show(entry);
     view! {
         <li class:against=!counts>
             <p class="soft small">{place}</p>

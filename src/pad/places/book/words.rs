@@ -1,8 +1,9 @@
 //! The words of the Book.
 
+use benchbook_stats::account::english;
 use benchbook_stats::field::{Half, Side};
-use benchbook_stats::game::{Ending, Game, Phase, Situation};
-use benchbook_stats::log::{EntryId, Judgment, Reached};
+use benchbook_stats::game::{Ending, Game, Phase, Situation, Thrown};
+use benchbook_stats::log::{EntryId, Event, Judgment, Reached};
 use benchbook_stats::ruling::question::Asked;
 use benchbook_stats::sheet::Sums;
 use benchbook_stats::team::PlayerId;
@@ -31,12 +32,16 @@ pub const BY_RULE: &str = "By rule, from what happened.";
 pub const PITCHES: &str = "Pitches";
 pub const RULINGS: &str = "Why it is scored so";
 pub const STRIKE_OUT: &str = "Strike this out…";
-pub const STRIKE_OUT_PITCH: &str = "Strike out one pitch…";
-pub const AGREE: &str = "Strike it out";
+pub const STRIKE_OUT_PITCH: &str = "Strike this pitch out…";
+pub const AMEND_PITCH: &str = "Amend a pitch";
+pub const IT_WAS: &str = "It was instead:";
+pub const FORGOTTEN_BEFORE: &str = "Forgotten just before it:";
+pub const SCORE_AS: &str = "Score it as";
+pub const AGREE: &str = "Agree";
 pub const LEAVE: &str = "Leave it as it is";
 pub const PREVIEW: &str = "What would change";
 pub const NO_CHANGE: &str = "No number would change.";
-pub const STAYS_IN_LOG: &str = "It stays in the log, struck out, and can be put back.";
+pub const STAYS_IN_LOG: &str = "The history of corrections stays in the log, and each can be undone.";
 pub const UNDO: &str = "Undo last entry";
 pub const REDO: &str = "Put it back";
 pub const CONFLICTS: &str = "To settle: these entries no longer fit";
@@ -161,6 +166,33 @@ pub fn decision(letter: &str, name: &str) -> String {
         other => other,
     };
     format!("{what}: {name}. {WHY}")
+}
+
+/// How a batter reached, as a choice.
+pub fn reached(verdict: Reached) -> String {
+    match verdict {
+        Reached::Hit(1) => "Single".into(),
+        Reached::Hit(2) => "Two-base hit".into(),
+        Reached::Hit(3) => "Three-base hit".into(),
+        Reached::Hit(_) => "Home run".into(),
+        Reached::Error(position) => format!("Error, {position}"),
+        Reached::Choice => "Fielder's choice".into(),
+    }
+}
+
+/// A correction not made yet.
+pub fn proposal(event: &Event) -> String {
+    let said = |event: &Event| match event {
+        Event::Pitch(pitch) => english::pitch(Thrown::Called(pitch.call)),
+        _ => "another entry",
+    };
+    match event {
+        Event::Retract { .. } => "Struck out.".into(),
+        Event::Replace { event, .. } => format!("The pitch was instead: {}.", said(event)),
+        Event::Insert { event, .. } => format!("One pitch more before it: {}.", said(event)),
+        Event::Judgment(Judgment::BatterReached { verdict, .. }) => format!("Scored as: {}.", reached(*verdict)),
+        _ => String::new(),
+    }
 }
 
 /// The open questions: "To settle: 2".

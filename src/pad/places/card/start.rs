@@ -4,7 +4,7 @@ use benchbook_stats::log::Event;
 use leptos::prelude::*;
 
 use super::checks::{Missing, missing};
-use super::{Desk, words};
+use super::{Desk, checklist, words};
 use crate::place::{self, Place, Room};
 
 /// The checks and the button.
@@ -26,11 +26,27 @@ pub fn Start() -> impl IntoView {
                 <List all=all stops=false/>
                 <Show when=move || all.with(Vec::is_empty)><p>{words::NOTHING_MISSING}</p></Show>
             </div>
+            <Usual/>
             <Refused/>
             <button type="button" class="main play-ball" disabled=move || stopped.get() on:click=begin>
                 {words::PLAY_BALL}
             </button>
         </section>
+    }
+}
+
+/// The usual checks, folded away: reminders only.
+#[component]
+fn Usual() -> impl IntoView {
+    let desk = Desk::get();
+    let checks = Memo::new(move |_| desk.scoring.game.with(|game| checklist::checks(game.code())));
+    let item = |check: &checklist::Check| view! { <li>{words::check(*check)}</li> };
+    view! {
+        <details class="usual">
+            <summary><span class="what">{words::USUAL_CHECKS}</span></summary>
+            <p class="notice small">{words::LEAGUE_FIRST}" "{words::USUAL_HINT}</p>
+            <ul>{move || checks.with(|all| all.iter().map(item).collect_view())}</ul>
+        </details>
     }
 }
 

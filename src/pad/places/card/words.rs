@@ -4,6 +4,7 @@ use benchbook_stats::code::Reentry;
 use benchbook_stats::field::{Half, Position, Post, Side};
 use benchbook_stats::log::Heading;
 
+use super::checklist::Check;
 use super::checks::Missing;
 
 pub const CARD: &str = "The Card";
@@ -53,6 +54,8 @@ pub const TIE_BREAK_BASES: &str = "Runners placed on";
 pub const REENTRY: &str = "A player who has left may come back";
 pub const BEFORE: &str = "Before the first pitch";
 pub const NOTHING_MISSING: &str = "Nothing is missing.";
+pub const USUAL_CHECKS: &str = "Balls, bats and field: the usual checks";
+pub const USUAL_HINT: &str = "These are reminders from common practice, without a source.";
 pub const STOPS: &str = "Needed:";
 pub const GOOD_TO_KNOW: &str = "Good to know:";
 pub const PLAY_BALL: &str = "Play ball";
@@ -112,6 +115,32 @@ pub fn heading(heading: &Heading) -> String {
     let date = heading.date.map(|d| d.to_string());
     let parts = [date.unwrap_or_default(), heading.start.clone(), heading.place.clone(), heading.competition.clone()];
     parts.iter().filter(|p| !p.is_empty()).cloned().collect::<Vec<_>>().join(" · ")
+}
+
+pub fn check(check: Check) -> String {
+    match check {
+        Check::Balls(few, many) => format!(
+            "Game balls: {few} or so do for a youth game; where a new ball comes in every 5 or 6 pitches, about {many}."
+        ),
+        Check::Rubbed => "New balls rubbed, so that the gloss is off.".into(),
+        Check::SmallBats => "Bats: on a small field usually under 33 inches long and under 2¼ inches thick. By usual practice \
+                             16 to 17 ounces for children under 50 inches tall, up to 20 above 60 inches, 18 to 23 at 11 and \
+                             12 years."
+            .into(),
+        Check::Bats => "Bats within the league's limits, from high school on usually 27 to 31 ounces; metal only where it is \
+                        allowed."
+            .into(),
+        Check::Mitts => "Mitts only for the positions that may wear one.".into(),
+        Check::BasePaths(feet) => format!("Bases {feet} feet apart."),
+        Check::PitchingDistance(tenths) if tenths % 10 == 0 => {
+            format!("The pitcher's plate {} feet from home.", tenths / 10)
+        }
+        Check::PitchingDistance(tenths) => {
+            format!("The pitcher's plate {} feet {} inches from home.", tenths / 10, tenths % 10 * 12 / 10)
+        }
+        Check::Arc => "The arc of the pitch within the league's limits, in some codes about 10 to 13 feet high.".into(),
+        Check::Umpire => "The umpire has approved field and equipment.".into(),
+    }
 }
 
 pub fn missing(missing: &Missing, team: &dyn Fn(Side) -> String) -> String {

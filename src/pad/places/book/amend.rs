@@ -1,0 +1,165 @@
+//! What can be amended in the Book: how a play is scored, what a pitch was, a pitch that was forgotten.
+
+use benchbook_stats::account::english;
+use benchbook_stats::account::why::tally;
+use benchbook_stats::game::{Game, Play, Thrown};
+use benchbook_stats::log::{Call, EntryId, Event, Judgment, Pitch, Reached};
+use leptos::prelude::*;
+
+use super::{Reading, words};
+
+/// The calls a pitch is most often amended to.
+const CALLS: [Call; 4] = [Call::Ball, Call::CalledStrike, Call::SwingingStrike, Call::Foul];
+
+/// A batter who reached base on a batted ball: hit, error or fielder's choice.
+#[component]
+pub fn ScoreAs(
+    /// The play.
+    entry: EntryId,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let choices = reading.scoring.game.with_untracked(|game| game.play(entry).map(verdicts).unwrap_or_default());
+    let choice = move |verdict: Reached| {
+        let event = Event::Judgment(Judgment::BatterReached { on: entry, verdict });
+        view! {
+            <button type="button" on:click=move |_| reading.propose(entry, event.clone())>
+                {words::reached(verdict)}
+            </button>
+        }
+    };
+    (!choices.is_empty()).then(|| {
+        view! {
+            <h4>{words::SCORE_AS}</h4>
+            <p class="tools">{choices.into_iter().map(choice).collect_view()}</p>
+        }
+    })
+}
+
+/// How a play may be scored, if that is a judgment: the batter reached safely on a batted ball.
+pub fn verdicts(play: &Play) -> Vec<Reached> {
+    let Some(batted) = play.batted.as_ref().filter(|b| !b.left_park && !play.nullified) else { return Vec::new() };
+    let Some(first) = play.batter_move().and_then(|m| m.legs.first()) else { return Vec::new() };
+    let mut verdicts = vec![Reached::Hit(first.to.number())];
+    let erred = play.misplays.iter().map(|m| m.by).chain(batted.fielders.iter().copied());
+    for position in erred {
+        if !verdicts.contains(&Reached::Error(position)) {
+            verdicts.push(Reached::Error(position));
+        }
+    }
+    verdicts.truncate(4);
+    verdicts.push(Reached::Choice);
+    verdicts
+}
+
+/// The pitches of a turn, each of which can be amended.
+#[component]
+pub fn Pitches(
+    /// The line they belong to.
+    line: EntryId,
+    /// The pitches.
+    pitches: Vec<(EntryId, Thrown)>,
+    /// Some were not seen.
+    missed: bool,
+) -> impl IntoView {
+    let (balls, strikes) = tally(&pitches);
+    let names = pitches.iter().map(|(_, thrown)| english::pitch(*thrown)).collect::<Vec<_>>().join(", ");
+    let count = format!("{} ({balls}–{strikes}): ", balls + strikes);
+    let picked = RwSignal::new(None::<(EntryId, Thrown)>);
+    let single = move |pitch: (EntryId, Thrown)| {
+        let chosen = move || picked.get().is_some_and(|(entry, _)| entry == pitch.0).to_string();
+        view! {
+            <button type="button" aria-pressed=chosen on:click=move |_| picked.set(Some(pitch))>
+                {english::pitch(pitch.1)}
+            </button>
+        }
+    };
+    (!pitches.is_empty()).then(|| {
+        view! {
+            <h4>{words::PITCHES}</h4>
+            <p>{count}{names}"."{missed.then_some(" ")}{missed.then_some(words::PITCHES_MISSED)}</p>
+            <details>
+                <summary>{words::AMEND_PITCH}</summary>
+                <p class="tools">{pitches.into_iter().map(single).collect_view()}</p>
+                {move || picked.get().map(|(entry, thrown)| view! { <OnePitch line=line entry=entry thrown=thrown/> })}
+            </details>
+        }
+    })
+}
+
+/// What one pitch may have been instead, or what was forgotten before it.
+#[component]
+fn OnePitch(
+    /// The line it belongs to.
+    line: EntryId,
+    /// Its entry.
+    entry: EntryId,
+    /// What it is now.
+    thrown: Thrown,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let now = reading.scoring.game.with_untracked(|game| pitch_of(game, entry));
+    let instead = now.map(|pitch| {
+        let call = move |call: Call| {
+            let event = Event::Replace { entry, event: Box::new(Event::Pitch(Pitch { call, ..pitch.clone() })) };
+            button(reading, line, Thrown::Called(call), event)
+        };
+        let others = CALLS.into_iter().filter(move |call| Thrown::Called(*call) != thrown);
+        view! {
+            <p>{words::IT_WAS}</p>
+            <p class="tools">{others.map(call).collect_view()}</p>
+        }
+    });
+    let before = move |call: Call| {
+        let event = Event::Insert { before: entry, event: Box::new(Event::Pitch(Pitch::new(call))) };
+        button(reading, line, Thrown::Called(call), event)
+    };
+    view! {
+        {instead}
+        <p>{words::FORGOTTEN_BEFORE}</p>
+        <p class="tools">{CALLS.map(before).collect_view()}</p>
+        <p>
+            <button type="button" on:click=move |_| reading.propose(line, Event::Retract { entry })>
+                {words::STRIKE_OUT_PITCH}
+            </button>
+        </p>
+    }
+}
+
+fn button(reading: Reading, line: EntryId, thrown: Thrown, event: Event) -> impl IntoView {
+    view! {
+        <button type="button" on:click=move |_| reading.propose(line, event.clone())>{english::pitch(thrown)}</button>
+    }
+}
+
+/// The pitch an entry recorded, if nothing else happened on it: only then can it simply have been another one.
+fn pitch_of(game: &Game, entry: EntryId) -> Option<Pitch> {
+    let step = game.steps().iter().find(|step| step.entry == entry)?;
+    match game.event(step) {
+        Event::Pitch(pitch) if pitch.action.is_empty() => Some(pitch.clone()),
+        _ => None,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use benchbook_stats::field::Position;
+    use benchbook_stats::file;
+
+    fn harbor() -> Game {
+        let text = include_str!("../../../../tests/games/harbor-league.benchbook.json");
+        Game::replay(file::read(text).expect("the game file reads").log)
+    }
+
+    #[test]
+    fn only_a_batter_who_reached_on_a_batted_ball_is_a_judgment() {
+        let game = harbor();
+        for play in game.plays() {
+            let judged = !verdicts(play).is_empty();
+            let reached = play.batter_move().is_some_and(|m| !m.legs.is_empty());
+            let in_park = play.batted.as_ref().is_some_and(|b| !b.left_park);
+            assert_eq!(judged, reached && in_park, "entry {}", play.entry.0);
+        }
+        assert!(game.plays().any(|p| verdicts(p).contains(&Reached::Error(Position::Shortstop))));
+    }
+}
