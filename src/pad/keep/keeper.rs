@@ -12,7 +12,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use super::journal::{JournalError, Record};
-use super::load::{JournalState, Loaded, load_to_read, load_to_write};
+use super::load::{JournalState, Loaded, load_to_follow, load_to_write};
 use super::shelf::ShelfError;
 use super::working::WorkingText;
 use super::{
@@ -140,7 +140,7 @@ pub async fn open(
     let loaded = if pen.is_some() {
         load_to_write(&id).await?
     } else {
-        let log = load_to_read(&id).await?;
+        let log = load_to_follow(&id).await?;
         Loaded { log, journal: JournalState::Holds(0), shelf_is_stale: false, blocked: false }
     };
     let keeper = Keeper(Rc::new(Inner {
@@ -219,7 +219,6 @@ impl Keeper {
     fn follow(&self) {
         let inner = &self.0;
         inner.marks.writes.try_set(false);
-        forget(&inner.id);
         let keeper = Rc::downgrade(inner);
         *inner.call.borrow_mut() = Call::listen(move |id| {
             if let Some(inner) = keeper.upgrade().filter(|inner| inner.id == id) {
@@ -230,7 +229,7 @@ impl Keeper {
 
     /// Goes on from what is stored now.
     async fn read_again(&self) {
-        if let Ok(log) = load_to_read(&self.0.id).await {
+        if let Ok(log) = load_to_follow(&self.0.id).await {
             self.0.marks.kept.try_set(log.last().map(|entry| entry.id));
             (self.0.renewed)(log);
         }
@@ -358,6 +357,7 @@ impl Keeper {
         }
         inner.pending.borrow_mut().clear();
         inner.unshelved.set(false);
+        forget(&inner.id);
         self.trouble(|trouble| *trouble = Trouble { overtaken: true, ..Trouble::default() });
         self.follow();
         self.read_again().await;

@@ -37,9 +37,19 @@ pub enum NotLoaded {
     Unreadable(String),
 }
 
-/// Reads a game and changes nothing: for a tab that follows, for the list, for export.
+/// Reads a game and changes nothing: for the list, and to compare with a file.
 pub async fn load_to_read(game: &GameId) -> Result<Vec<Entry>, NotLoaded> {
-    let copies = copies(game, the_journal().await.ok().as_ref()).await;
+    choose(copies(game, the_journal().await.ok().as_ref()).await)
+}
+
+/// Reads a game as another tab has written it, and changes nothing.
+pub async fn load_to_follow(game: &GameId) -> Result<Vec<Entry>, NotLoaded> {
+    let mut copies = copies(game, the_journal().await.ok().as_ref()).await;
+    copies.retain(|copy| copy.source != Source::Memory);
+    choose(copies)
+}
+
+fn choose(copies: Vec<Stored>) -> Result<Vec<Entry>, NotLoaded> {
     let verdict = reconcile(&copies);
     match verdict.winner {
         Some(place) => Ok(copies.into_iter().nth(place).map(|copy| copy.log).unwrap_or_default()),

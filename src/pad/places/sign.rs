@@ -64,7 +64,7 @@ fn Trouble() -> impl IntoView {
     view! {
         <div role="status">
             <Show when=move || follows.get()>
-                <p class="notice">
+                <p class="notice late">
                     "Another tab keeps this book. This one follows it, and takes over when that tab is closed."
                 </p>
             </Show>
