@@ -329,6 +329,29 @@ test('the half ends with a quiet card that blocks nothing', async ({ page }) => 
   expect((await thumb.board()).count).toBe('1-0');
 });
 
+test('a matter of judgment is one line, the usual answer first, and waits for nobody', async ({ page, picture }) => {
+  const thumb = await situation(page, 'question', runnersOn('first'));
+  const bunt = async () => {
+    await thumb.fielders(1, 3);
+    await thumb.button('Bunt');
+    await thumb.first();
+  };
+  await bunt();
+  await expect(page.locator('.ask')).toContainText('bunting for a hit?');
+  await picture('plate-question');
+  await expect(page.locator('.ask button').first()).toHaveText('No');
+  await thumb.tap(page.locator('.ask').getByRole('button', { name: 'Yes' }));
+  expect(await thumb.last()).toMatchObject({ judgment: { bunted_for_hit: { yes: true } } });
+  await thumb.corner('undo');
+  await thumb.corner('undo');
+  await bunt();
+  await expect(page.locator('.ask')).toBeVisible();
+  // The game goes on without an answer.
+  await thumb.pitch('Ball');
+  expect((await thumb.board()).count).toBe('1-0');
+  await expect(page.locator('.ask')).toHaveCount(0);
+});
+
 test('what is recorded is spoken', async ({ page }) => {
   const thumb = await situation(page, 'spoken', runnersOn('second'));
   const status = page.getByRole('status').and(page.locator('.status'));

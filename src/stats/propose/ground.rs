@@ -113,8 +113,9 @@ fn outs(scene: &Scene, touch: &Touch, kind: Trajectory, list: &mut Vec<Proposal>
             // The relay was late.
             usual(made[..made.len() - 1].to_vec(), list);
         }
-        if chain.len() == 2 {
-            usual(along(scene, chain, kind, true), list);
+        let stepped = along(scene, chain, kind, true);
+        if chain.len() == 2 && stepped.len() > 1 {
+            usual(stepped, list);
         }
     }
     if chain.len() > 1 {

@@ -350,7 +350,9 @@ fn every_situation(test: impl Fn(&Game, &str)) {
     let coach = Code { players_pitch: false, stealing: false, ..Code::default() };
     for (name, code) in [("nine", Code::default()), ("ten", nine_and_short), ("coach", coach)] {
         for outs in 0..3 {
-            for bases in 0..8 {
+            // The other codes differ in who is there and what may be done, not in the running.
+            let all = [0, 1, 2, 3, 4, 5, 6, 7];
+            for &bases in if name == "nine" { &all[..] } else { &[1, 4, 7] } {
                 let game = situation(code.clone(), outs, bases);
                 test(&game, &format!("{name}: {outs} out, bases {bases}:"));
             }

@@ -1,12 +1,17 @@
 //! The scoreboard: score, inning, outs, count, who bats, who is next, who pitches.
 
+use std::time::Duration;
+
 use benchbook_stats::field::{Base, Side};
-use benchbook_stats::game::Game;
+use benchbook_stats::game::{Game, Thrown};
 use benchbook_stats::team::PlayerId;
 use leptos::prelude::*;
 
 use super::hand::Hand;
 use super::words;
+
+/// Time enough for the tap itself to show.
+const AFTER_PAINT: Duration = Duration::from_millis(60);
 
 /// The board. Always in sight.
 #[component]
@@ -64,34 +69,51 @@ fn Now() -> impl IntoView {
     let batter = Memo::new(move |_| name_of(hand, s.get().batter));
     let on_deck = Memo::new(move |_| hand.game(|game| game.on_deck().map(|id| game.label(id))).unwrap_or_default());
     let pitcher = Memo::new(move |_| name_of(hand, s.get().pitcher));
-    // The line of the batter changes only when another comes up.
-    let turn = Memo::new(move |_| (s.get().batter, s.get().batting()));
-    let today = Memo::new(move |_| turn.get().0.map(|id| hand.game_now(|game| today(game, turn.get().1, id))));
+    let today = line_of_the_day(hand);
     let thrown = Memo::new(move |_| hand.game(|game| pitches_of(game, s.get().pitcher)));
     view! {
         <dl class="now">
             <div class="at-bat">
                 <dt>{words::AT_BAT}</dt>
                 <dd>
-                    <b>{move || format!("{} {}", words::place(s.get().place), batter.get())}</b>
-                    " "
+                    <b class="who">{move || format!("{} {}", words::place(s.get().place), batter.get())}</b>
                     <span class="today">{today}</span>
                 </dd>
             </div>
             <div class="on-deck">
                 <dt>{words::ON_DECK}</dt>
-                <dd>{on_deck}</dd>
+                <dd><span class="who">{move || words::short(&on_deck.get()).to_owned()}</span></dd>
             </div>
             <div class="pitching">
                 <dt>{words::PITCHING}</dt>
                 <dd>
-                    {pitcher}
-                    " "
+                    <span class="who">{move || words::short(&pitcher.get()).to_owned()}</span>
                     <b class="thrown">{move || words::pitches(thrown.get())}</b>
                 </dd>
             </div>
         </dl>
     }
+}
+
+/// The batter's day so far. It rests on every ruling of the game, which may take longer than a frame on a slow tablet, so
+/// it is reckoned when the next batter is already shown, and once a batter.
+fn line_of_the_day(hand: Hand) -> RwSignal<String> {
+    let line = RwSignal::new(String::new());
+    let turn = Memo::new(move |_| (hand.situation.get().batter, hand.situation.get().batting()));
+    Effect::new(move |_| {
+        let (batter, side) = turn.get();
+        line.set(String::new());
+        set_timeout(
+            move || {
+                let still_up = turn.try_get_untracked().is_some_and(|now| now == (batter, side));
+                if let (true, Some(batter)) = (still_up, batter) {
+                    line.try_set(hand.game_now(|game| today(game, side, batter)));
+                }
+            },
+            AFTER_PAINT,
+        );
+    });
+    line
 }
 
 fn name_of(hand: Hand, player: Option<PlayerId>) -> String {
@@ -100,7 +122,7 @@ fn name_of(hand: Hand, player: Option<PlayerId>) -> String {
 
 /// Pitches the pitcher has thrown in this game.
 fn pitches_of(game: &Game, pitcher: Option<PlayerId>) -> usize {
-    game.plays().filter(|p| p.before.pitcher == pitcher && p.thrown.is_some_and(|t| t.is_thrown())).count()
+    game.plays().filter(|p| p.before.pitcher == pitcher && p.thrown.is_some_and(Thrown::is_thrown)).count()
 }
 
 /// What the batter has done today, short.

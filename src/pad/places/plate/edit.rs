@@ -83,13 +83,6 @@ pub fn how(action: &mut Action, who: Start, how: How) {
     }
 }
 
-/// By whom `who` was put out.
-pub fn out_by(action: &mut Action, who: Start, by: Vec<Position>) {
-    if let Some(out) = out_of(action, who) {
-        out.by = by;
-    }
-}
-
 fn out_of(action: &mut Action, who: Start) -> Option<&mut Out> {
     action.moves.iter_mut().find(|m| m.from == who).and_then(|m| m.out.as_mut())
 }

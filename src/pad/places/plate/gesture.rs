@@ -118,7 +118,7 @@ impl Gesture {
             }
             Self::Chase { on, attempt, by, on_pitch } => {
                 let mut by = by.clone();
-                push(&mut by, position).then(|| Self::Chase { on: *on, attempt: *attempt, by, on_pitch: *on_pitch })
+                push(&mut by, position).then_some(Self::Chase { on: *on, attempt: *attempt, by, on_pitch: *on_pitch })
             }
             Self::People(_) => Some(Self::People(Chosen::Fielder(position))),
             Self::Adjusting(_) => None,

@@ -7,6 +7,7 @@ use benchbook_stats::game::Phase;
 use leptos::prelude::*;
 
 mod adjust;
+mod ask;
 mod board;
 mod drawing;
 mod edit;
@@ -23,6 +24,7 @@ mod umpire;
 mod words;
 
 use adjust::Adjust;
+use ask::Ask;
 use board::Board;
 use field::Field;
 use gesture::Gesture;
@@ -60,6 +62,7 @@ pub fn Plate() -> impl IntoView {
             <Field/>
             <div class="pad">
                 <StatusLine/>
+                <Ask/>
                 {move || match panel.get() {
                     Panel::NoPlay => view! { <NoPlay/> }.into_any(),
                     Panel::EmptyPlace => view! { <EmptyPlace/> }.into_any(),

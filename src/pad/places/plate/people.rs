@@ -207,8 +207,8 @@ fn Newcomer(
     let go = move |_| {
         let id = hand.game_now(Game::next_player_id);
         let mut player = Player::unnamed(id);
-        player.number = number.get_untracked().trim().to_owned();
-        player.name = name.get_untracked().trim().to_owned();
+        number.get_untracked().trim().clone_into(&mut player.number);
+        name.get_untracked().trim().clone_into(&mut player.name);
         let open = hand.gesture.get_untracked();
         if hand.scoring.tap(Event::Player { side, player }) {
             hand.gesture.set(open);

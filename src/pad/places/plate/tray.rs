@@ -1,7 +1,7 @@
 //! The tray: what may have come of what was touched, the usual first. One tap records; the pencil changes it first.
 
 use benchbook_stats::log::{Attempt, Trajectory};
-use benchbook_stats::propose::Proposal;
+use benchbook_stats::propose::{self, Proposal};
 use leptos::prelude::*;
 
 use super::gesture::Gesture;
@@ -50,7 +50,10 @@ fn OffTheBat() -> impl IntoView {
     let hand = Hand::get();
     let outfield = Memo::new(move |_| {
         hand.gesture.with(|g| match g {
-            Gesture::Ball(seen) => seen.fielders.first().is_some_and(|p| p.is_outfield()),
+            Gesture::Ball(seen) => {
+                let nearest = || seen.spot.map(|spot| propose::nearest(spot, |_| true));
+                seen.fielders.first().copied().or_else(nearest).is_some_and(|p| p.is_outfield())
+            }
             _ => false,
         })
     });

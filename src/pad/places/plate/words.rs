@@ -3,9 +3,10 @@
 use benchbook_stats::field::{Base, Count, Half, Position, Side};
 use benchbook_stats::game::{Ending, Game, Phase, Situation, Thrown, TurnKind};
 use benchbook_stats::log::{
-    Action, Attempt, Call, Cause, Event, How, Judgment, MisplayKind, Move, Start, Trajectory, UnseenResult,
+    Action, Attempt, Call, Cause, Event, How, Judgment, MisplayKind, Move, Reached, Start, Trajectory, UnseenResult,
 };
 use benchbook_stats::propose::{GotAway, Outcome};
+use benchbook_stats::ruling::question::Asked;
 use benchbook_stats::team::PlayerId;
 
 pub const UNDO: &str = "Undo";
@@ -18,8 +19,6 @@ pub const RECORD: &str = "Record";
 pub const MORE: &str = "More";
 pub const ADJUST: &str = "Adjust";
 pub const OUTS: &str = "Outs";
-pub const BALLS: &str = "Balls";
-pub const STRIKES: &str = "Strikes";
 pub const AT_BAT: &str = "At bat";
 pub const ON_DECK: &str = "On deck";
 pub const PITCHING: &str = "Pitching";
@@ -615,6 +614,42 @@ pub fn over(ending: Ending, game: &Game) -> String {
 
 pub fn stopped(phase: Phase) -> &'static str {
     if phase == Phase::Suspended { "The game is suspended." } else { "Play is stopped." }
+}
+
+pub const LATER: &str = "Later: it waits in the Book";
+
+/// A matter of judgment.
+pub fn question(game: &Game, asked: &Asked) -> String {
+    let name = |id: &PlayerId| short(&game.label(*id)).to_owned();
+    match asked {
+        Asked::BuntedForHit { batter } => format!("Was {} bunting for a hit?", name(batter)),
+        Asked::WouldHaveScored { runner } => format!("Would {} have scored without the error?", name(runner)),
+        Asked::WouldHaveScoredAfterCatch => "Would the run have scored after a catch?".into(),
+        Asked::KeptGoing { runner } => format!("Did {} keep going all the way?", name(runner)),
+        Asked::Earned { runner } => format!("Would {} have come in without that help?", name(runner)),
+        Asked::WinningPitcher => "Which reliever was the most effective?".into(),
+        Asked::EffectiveFinish { pitcher } => format!("Did {} finish effectively?", name(pitcher)),
+    }
+}
+
+/// An answer to it.
+pub fn answer(game: &Game, judgment: &Judgment) -> String {
+    match judgment {
+        Judgment::BuntedForHit { yes, .. }
+        | Judgment::WouldHaveScored { yes, .. }
+        | Judgment::WouldHaveScoredAfterCatch { yes, .. }
+        | Judgment::Earned { yes, .. }
+        | Judgment::Undisputed { yes, .. }
+        | Judgment::EffectiveFinish { yes, .. } => if *yes { "Yes" } else { "No" }.into(),
+        Judgment::WinningPitcher { pitcher } => short(&game.label(*pitcher)).to_owned(),
+        Judgment::GotAway { wild, .. } => if *wild { "Wild pitch" } else { "Passed ball" }.into(),
+        Judgment::BatterReached { verdict, .. } => match verdict {
+            Reached::Hit(_) => "Hit",
+            Reached::Error(_) => "Error",
+            Reached::Choice => "Fielder's choice",
+        }
+        .into(),
+    }
 }
 
 pub const UNDONE: &str = "Took back the last entry";
