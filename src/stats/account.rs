@@ -406,14 +406,14 @@ impl Teller<'_> {
         let began = before.is_some_and(|b| b.phase != Phase::Before);
         if let Some(conflict) = step.conflict {
             let told = vec![Told::NoLongerFits { was: tell::kind(event) }];
-            let line = Line { conflict: Some(conflict), ..self.plain(step, told) };
+            let line = Line { conflict: Some(conflict), ..Self::plain(step, told) };
             return self.push(line, before.unwrap_or(step.after));
         }
         let Some((play, judged)) = judged else {
             let told = tell::event(event);
             if began && let Some(told) = told {
-                let mut line = self.plain(step, vec![told]);
-                self.note_end(step, before, &mut line);
+                let mut line = Self::plain(step, vec![told]);
+                Self::note_end(step, before, &mut line);
                 self.push(line, before.unwrap_or(step.after));
             }
             return;
@@ -425,7 +425,7 @@ impl Teller<'_> {
         if told.is_empty() {
             return;
         }
-        let mut line = self.plain(step, told);
+        let mut line = Self::plain(step, told);
         line.batter = play.turn.and_then(|t| t.batter);
         line.outs_made = play.outs();
         line.runs = play.runs();
@@ -437,12 +437,12 @@ impl Teller<'_> {
         if play.turn.is_some() || play.ends_half {
             line.pitches = core::mem::take(&mut self.pitches);
         }
-        self.note_end(step, before, &mut line);
+        Self::note_end(step, before, &mut line);
         self.push(line, play.before);
         self.sum(play, judged);
     }
 
-    fn plain(&self, step: &Step, told: Vec<Told>) -> Line {
+    fn plain(step: &Step, told: Vec<Told>) -> Line {
         Line {
             entry: step.entry,
             told,
@@ -459,7 +459,7 @@ impl Teller<'_> {
     }
 
     /// Adds that the game is over to the line that ended it.
-    fn note_end(&self, step: &Step, before: Option<Situation>, line: &mut Line) {
+    fn note_end(step: &Step, before: Option<Situation>, line: &mut Line) {
         let was_over = before.is_some_and(|b| matches!(b.phase, Phase::Over(_)));
         if let (Phase::Over(ending), false) = (step.after.phase, was_over) {
             line.told.push(Told::Over(ending));

@@ -61,6 +61,7 @@ pub struct Sums {
 }
 
 /// One square of the sheet.
+#[allow(clippy::struct_excessive_bools)] // each is a plain yes or no of the turn
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Cell {
     /// Batting place, from 0.

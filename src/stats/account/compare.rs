@@ -3,7 +3,7 @@
 use super::why::{Batting, Number, Pitching};
 use crate::field::Side;
 use crate::game::{Game, Refusal, Situation};
-use crate::lines::BoxScore;
+use crate::lines::{BattingLine, BoxScore, FieldingLine, PitchingLine};
 use crate::log::EntryId;
 use crate::ruling::Credit;
 
@@ -70,7 +70,7 @@ fn totals(before: &Game, after: &Game, side: Side, numbers: &mut Numbers) {
 fn batters(before: &BoxScore, after: &BoxScore, side: Side, numbers: &mut Numbers) {
     for b in &before.side(side).batting {
         let Some(id) = b.player else { continue };
-        let gone = Default::default();
+        let gone = BattingLine::default();
         let a = after.side(side).batting.iter().find(|l| l.player == Some(id)).unwrap_or(&gone);
         for (what, b, a) in [
             (Batting::AtBats, b.at_bats, a.at_bats),
@@ -89,7 +89,7 @@ fn batters(before: &BoxScore, after: &BoxScore, side: Side, numbers: &mut Number
 fn pitchers(before: &BoxScore, after: &BoxScore, side: Side, numbers: &mut Numbers) {
     for b in &before.side(side).pitching {
         let Some(id) = b.player else { continue };
-        let gone = Default::default();
+        let gone = PitchingLine::default();
         let a = after.side(side).pitching.iter().find(|l| l.player == Some(id)).unwrap_or(&gone);
         for (what, b, a) in [
             (Pitching::Hits, b.hits, a.hits),
@@ -107,7 +107,7 @@ fn pitchers(before: &BoxScore, after: &BoxScore, side: Side, numbers: &mut Numbe
 fn fielders(before: &BoxScore, after: &BoxScore, side: Side, numbers: &mut Numbers) {
     for b in &before.side(side).fielding {
         let Some(id) = b.player else { continue };
-        let gone = Default::default();
+        let gone = FieldingLine::default();
         let a = after.side(side).fielding.iter().find(|l| l.player == Some(id)).unwrap_or(&gone);
         for (what, b, a) in [
             (Credit::Putout, b.putouts, a.putouts),

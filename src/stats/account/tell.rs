@@ -85,7 +85,7 @@ fn at_bat(
 ) {
     let own = play.batter_move();
     let first = own.and_then(|m| m.legs.first());
-    let first_error = first.and_then(|leg| error_of(play, leg));
+    let first_error = first.and_then(|leg| error_of(play, *leg));
     match &play.batted {
         None => told.push(Told::AtPlate { batter, result }),
         Some(batted) => {
@@ -136,7 +136,7 @@ pub(crate) fn whole_chain(play: &Play) -> Vec<Position> {
 
 fn legs(play: &Play, m: &Moved, legs: &[Leg], told: &mut Vec<Told>, told_errors: &mut Vec<usize>) {
     for leg in legs {
-        let error = error_of(play, leg);
+        let error = error_of(play, *leg);
         if let Some((i, _)) = error {
             told_errors.push(i);
         }
@@ -145,7 +145,7 @@ fn legs(play: &Play, m: &Moved, legs: &[Leg], told: &mut Vec<Told>, told_errors:
     }
 }
 
-fn error_of<'a>(play: &'a Play, leg: &Leg) -> Option<(usize, &'a Misplay)> {
+fn error_of(play: &Play, leg: Leg) -> Option<(usize, &Misplay)> {
     match leg.cause {
         Cause::Error(i) => play.misplays.get(usize::from(i)).map(|m| (usize::from(i), m)),
         _ => None,

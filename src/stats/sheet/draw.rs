@@ -130,7 +130,7 @@ fn way(cell: &Cell, shapes: &mut Vec<Shape>) {
         let (x, y) = points.last().copied().unwrap_or(HOME);
         let (tx, ty) = at(out.at);
         // Out going back to the base he held: a bar across that base.
-        let (hx, hy) = ((x + tx) / 2, (y + ty) / 2);
+        let (hx, hy) = (x.midpoint(tx), y.midpoint(ty));
         points.push((hx, hy));
         let (dx, dy) = ((ty - y).signum() * 6, (x - tx).signum() * 6);
         let (dx, dy) = if (dx, dy) == (0, 0) { (6, 6) } else { (dx, dy) };
