@@ -70,7 +70,7 @@ fn every_ruling_says_why_and_by_which_rule() {
     over(games(5), |plan| {
         let game = Scribe::new(plan).finish();
         let book = Book::of(&game);
-        let mut say = |because: String, rule: &str| {
+        let say = |because: String, rule: &str| {
             assert!(because.ends_with('.') && rule.starts_with("9."), "{because} {rule} {}", tell(&plan, &game));
             *reasons.borrow_mut().entry(because).or_default() += 1;
         };
