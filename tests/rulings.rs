@@ -188,6 +188,19 @@ fn only_a_hit_that_ends_the_game_is_cut_short() {
     book.running(&[by(First, Second, Cause::Steal)]).triple(&[to(Third, Home), to(Second, Home)]);
     assert_eq!(book.game().situation().score, [1, 2]);
     assert_eq!(result(&book), BatterResult::Hit(2));
+    // All the way round inside the park: the runner from first wins it on a triple; alone, he needs all four bases.
+    let around = |book: &mut Scorer, runners: &[Move]| {
+        book.in_play(ball(Trajectory::Line, CenterField), runners, batter_safe(Home, Cause::Play), &[]);
+        assert_eq!(book.game().situation().score, [0, 1]);
+    };
+    let mut book = Scorer::nine();
+    book.halves(17).single(&[]);
+    around(&mut book, &[to(First, Home)]);
+    assert_eq!(result(&book), BatterResult::Hit(3));
+    let mut book = Scorer::nine();
+    book.halves(17);
+    around(&mut book, &[]);
+    assert_eq!(result(&book), BatterResult::Hit(4));
 }
 
 // ---- 9.07 Stolen bases, caught stealing ----
