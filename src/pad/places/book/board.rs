@@ -27,7 +27,7 @@ pub fn Board() -> impl IntoView {
         }
     });
     view! {
-        <section class="scoreboard" aria-label=words::LINE_SCORE>
+        <section class="scoreboard">
             <p class="state" role="status">{state}</p>
             <div class="scroll" tabindex="0" role="region" aria-label=words::LINE_SCORE node_ref=scroll>
                 <table>
@@ -48,6 +48,7 @@ pub fn Board() -> impl IntoView {
 /// Where the innings don't fit, the one now played is shown, not the first.
 fn bring_into_sight(scroll: &web_sys::HtmlDivElement, inning: usize, innings: usize) {
     let hidden = f64::from(scroll.scroll_width() - scroll.client_width());
+    #[allow(clippy::cast_precision_loss)] // a handful of innings
     let share = inning.saturating_sub(1) as f64 / innings.saturating_sub(1).max(1) as f64;
     scroll.set_scroll_left((hidden * share) as i32);
 }
@@ -83,7 +84,7 @@ fn Row(
                 (1..=innings.get())
                     .map(|inning| {
                         let text = score.with(|s| cell(s, inning));
-                        view! { <td class:now=now.get() == Some(inning)>{text}</td> }
+                        view! { <td class:in-play=now.get() == Some(inning)>{text}</td> }
                     })
                     .collect_view()
             }}

@@ -24,7 +24,7 @@ pub fn Proof(
     };
     view! {
         <section class="proof" class:off=move || !proof.get().balances()>
-            <h4>{words::PROOF}" "<span class="rule">{words::PROOF_RULE}</span></h4>
+            <h3>{words::PROOF}" "<span class="rule">{words::PROOF_RULE}</span></h3>
             <p class="verdict">
                 <span class="tick" aria-hidden="true">{move || if proof.get().balances() { "✓" } else { "✗" }}</span>
                 {verdict}

@@ -162,7 +162,7 @@ fn Pitchers(
         }
     };
     view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=words::PITCHING>
+        <div class="scroll" tabindex="0" role="region" aria-label=move || words::pitchers_of(&reading.team(side))>
             <table class="pitchers">
                 <thead>
                     <tr>

@@ -31,10 +31,10 @@ fn SideTables(
     view! {
         <section class="side">
             <h2>{move || lines.with(|l| l.team.clone())}</h2>
-            {move || lines.with(|l| batters(l))}
+            {move || lines.with(batters)}
             <ul class="notes">{move || lines.with(notes)}</ul>
             {move || lines.with(|l| pitchers(side, l))}
-            {move || lines.with(|l| fielders(l))}
+            {move || lines.with(fielders)}
             <Proof side=side/>
         </section>
     }
@@ -45,6 +45,8 @@ fn SideTables(
 fn Table(
     /// What it shows.
     title: &'static str,
+    /// Whose.
+    team: String,
     /// Headings: what is printed, and what it means.
     columns: &'static [(&'static str, &'static str)],
     /// Rows.
@@ -53,7 +55,7 @@ fn Table(
     let heading =
         |(short, long): &(&'static str, &'static str)| view! { <th scope="col"><abbr title=*long>{*short}</abbr></th> };
     view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=title>
+        <div class="scroll" tabindex="0" role="region" aria-label=words::table_of(title, &team)>
             <table class="lines">
                 <thead>
                     <tr>
@@ -97,7 +99,7 @@ fn batters(lines: &SideBox) -> impl IntoView + use<> {
         })
         .collect();
     let total = batter(&lines.batting_total, false);
-    view! { <Table title=words::BATTING columns=COLUMNS>{rows}{total}</Table> }
+    view! { <Table title=words::BATTING team=lines.team.clone() columns=COLUMNS>{rows}{total}</Table> }
 }
 
 fn batter(line: &BattingLine, follows: bool) -> impl IntoView + use<> {
@@ -139,7 +141,7 @@ fn pitchers(side: Side, lines: &SideBox) -> impl IntoView + use<> {
     let differs = sum != lines.pitching_total.earned_runs;
     let missed = lines.pitching_total.pitches_incomplete;
     view! {
-        <Table title=words::PITCHING columns=COLUMNS>{rows}{total}</Table>
+        <Table title=words::PITCHING team=lines.team.clone() columns=COLUMNS>{rows}{total}</Table>
         {differs.then(|| view! { <p class="small soft">{words::TEAM_EARNED}</p> })}
         {missed.then(|| view! { <p class="small soft">"+ "{words::PITCHES_MISSED}</p> })}
     }
@@ -202,7 +204,7 @@ fn fielders(lines: &SideBox) -> impl IntoView + use<> {
     ];
     let rows: Vec<_> = lines.fielding.iter().map(fielder).collect();
     let total = fielder(&lines.fielding_total);
-    view! { <Table title=words::FIELDING columns=COLUMNS>{rows}{total}</Table> }
+    view! { <Table title=words::FIELDING team=lines.team.clone() columns=COLUMNS>{rows}{total}</Table> }
 }
 
 fn fielder(line: &FieldingLine) -> impl IntoView + use<> {

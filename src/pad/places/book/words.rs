@@ -73,6 +73,11 @@ pub const fn page(page: Page) -> &'static str {
     }
 }
 
+/// "At bat: Pier Nine Lanterns".
+pub fn table_of(title: &str, team: &str) -> String {
+    format!("{title}: {team}")
+}
+
 pub fn sheet_of(team: &str) -> String {
     format!("Scoresheet of {team}")
 }

@@ -23,7 +23,7 @@ pub fn Bench(
     };
     view! {
         <div class="bench">
-            <h3>{words::BENCH}</h3>
+            <h2>{words::BENCH}</h2>
             <ul class="order">
                 <For each=move || players.get() key=|id| *id let:id>
                     <Row side=side id=id/>

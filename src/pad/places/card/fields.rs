@@ -115,7 +115,7 @@ pub const FIELDS: [Field; 33] = [
         says: "Balls each batter starts with",
         get: |c| Value::Whole(c.starting_count.balls.into()),
         set: |c, v| {
-            c.starting_count.balls = v.small().unwrap_or(0).min(c.balls_for_walk.unwrap_or(9).saturating_sub(1))
+            c.starting_count.balls = v.small().unwrap_or(0).min(c.balls_for_walk.unwrap_or(9).saturating_sub(1));
         },
     },
     Field {

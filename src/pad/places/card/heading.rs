@@ -33,7 +33,7 @@ pub fn HeadingForm() -> impl IntoView {
     let date = move || heading.with(|h| h.date.map(|d| d.to_string()).unwrap_or_default());
     view! {
         <details class="heading">
-            <summary><span class="what">{words::GAME}</span><span class="now">{summary}</span></summary>
+            <summary><span class="what">{words::GAME}</span><span class="says-now">{summary}</span></summary>
             <div class="fields">
                 <label>
                     <span class="says">{words::DATE}</span>

@@ -109,7 +109,7 @@ pub fn FieldsOnly(
     let players = Memo::new(move |_| desk.card(side).fielding_only.iter().map(|a| a.player).collect::<Vec<_>>());
     view! {
         <Show when=move || players.with(|p| !p.is_empty())>
-            <h3>{words::FIELDS_ONLY}</h3>
+            <h2>{words::FIELDS_ONLY}</h2>
             <ul class="order">
                 <For each=move || players.get() key=|id| *id let:id>
                     <li>

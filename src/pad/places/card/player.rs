@@ -26,7 +26,7 @@ pub fn PlayerFields(
     let player = Memo::new(move |_| {
         desk.scoring.game.with(|game| game.player(id).map_or_else(|| Player::unnamed(id), |(_, p)| p.clone()))
     });
-    let whom = move || player.with(|p| p.label()).unwrap_or_else(|| stand_in.get());
+    let whom = move || player.with(benchbook_stats::team::Player::label).unwrap_or_else(|| stand_in.get());
     let put = move |change: &dyn Fn(&mut Player)| {
         let mut next = player.get_untracked();
         change(&mut next);

@@ -138,6 +138,7 @@ fn Handle(
 
 /// The place in the same order that lies under the pointer.
 fn place_under(event: &web_sys::PointerEvent) -> Option<usize> {
+    #[allow(clippy::cast_precision_loss)] // CSS px on a screen
     let at = document().element_from_point(event.client_x() as f32, event.client_y() as f32)?;
     let row = at.closest("[data-place]").ok()??;
     let own = event.current_target()?.dyn_into::<web_sys::Element>().ok()?.closest(".order").ok()??;

@@ -17,7 +17,7 @@ pub fn Rules() -> impl IntoView {
         <details class="rules">
             <summary>
                 <span class="what">{words::RULES}</span>
-                <span class="now">{move || code.with(|c| c.name.clone())}</span>
+                <span class="says-now">{move || code.with(|c| c.name.clone())}</span>
             </summary>
             <p class="notice small">{words::LEAGUE_FIRST}</p>
             <p class="soft small">{words::RULES_SOURCE}": "{move || code.with(|c| c.source.clone())}</p>
@@ -41,7 +41,7 @@ fn put(desk: Desk, code: Memo<Code>, change: impl FnOnce(&mut Code)) {
 
 /// The preset with this name, or the one that differs least.
 fn nearest(code: &Code) -> (usize, usize) {
-    let of = presets().map(|p| p.code());
+    let of = presets().map(benchbook_stats::code::Preset::code);
     let named = of.iter().position(|p| p.name == code.name);
     let at = named.or_else(|| (0..of.len()).min_by_key(|i| differences(code, &of[*i]))).unwrap_or(0);
     (at, differences(code, &of[at]))

@@ -42,7 +42,6 @@ pub const EVERY_RULE: &str = "Every rule, to be changed";
 pub const LEAGUE_FIRST: &str = "Your league's rules come first.";
 pub const RULES_FIXED: &str = "The game has begun: rules and cards are fixed. Changes are recorded at the Plate.";
 pub const PRESET: &str = "Start from";
-pub const OWN_RULES: &str = "As changed";
 pub const RULES_NAME: &str = "What these rules are called";
 pub const RULES_SOURCE: &str = "Where they come from";
 pub const MERCY: &str = "The game ends by a lead";
@@ -50,7 +49,6 @@ pub const MERCY_LEAD: &str = "Runs ahead";
 pub const MERCY_AFTER: &str = "after inning";
 pub const ADD: &str = "Add";
 pub const REMOVE: &str = "Remove";
-pub const TIE_BREAK_BASES: &str = "Runners placed on";
 pub const REENTRY: &str = "A player who has left may come back";
 pub const BEFORE: &str = "Before the first pitch";
 pub const NOTHING_MISSING: &str = "Nothing is missing.";
@@ -85,7 +83,7 @@ pub fn move_to(whom: &str, direction: &str) -> String {
 /// "1 P", "DH".
 pub fn post(post: Post) -> String {
     match post {
-        Post::Fields(position) if position == Position::ShortField => "10 SF".into(),
+        Post::Fields(Position::ShortField) => "10 SF".into(),
         Post::Fields(position) => format!("{} {}", position.number(), position.abbreviation()),
         Post::DesignatedHitter => "DH".into(),
         Post::ExtraHitter => "Bats only".into(),

@@ -28,7 +28,9 @@ pub fn this_batter(game: &Game, pitcher: Option<PlayerId>) -> Option<u32> {
         return None;
     }
     let turn = game.plays().rev().take_while(|play| play.turn.is_none() && !play.ends_half);
-    let own = turn.filter(|play| play.before.pitcher == pitcher && play.thrown.is_some_and(|t| t.is_thrown()));
+    let own = turn.filter(|play| {
+        play.before.pitcher == pitcher && play.thrown.is_some_and(benchbook_stats::game::Thrown::is_thrown)
+    });
     Some(own.count() as u32)
 }
 

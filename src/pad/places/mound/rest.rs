@@ -69,7 +69,7 @@ fn Bands(
         view! {
             <tr class:here=here>
                 <th scope="row">{words::band(from, to)}</th>
-                <td>{days}{move || here().then(|| view! { " " <span class="now">"◂ " {words::NOW}</span> })}</td>
+                <td>{days}{move || here().then(|| view! { " " <span class="mark">"◂ " {words::NOW}</span> })}</td>
             </tr>
         }
     };

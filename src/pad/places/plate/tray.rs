@@ -52,7 +52,11 @@ fn OffTheBat() -> impl IntoView {
         hand.gesture.with(|g| match g {
             Gesture::Ball(seen) => {
                 let nearest = || seen.spot.map(|spot| propose::nearest(spot, |_| true));
-                seen.fielders.first().copied().or_else(nearest).is_some_and(|p| p.is_outfield())
+                seen.fielders
+                    .first()
+                    .copied()
+                    .or_else(nearest)
+                    .is_some_and(benchbook_stats::field::Position::is_outfield)
             }
             _ => false,
         })
