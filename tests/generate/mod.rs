@@ -22,6 +22,7 @@ use benchbook_stats::field::{Base, Count, Side};
 use benchbook_stats::file::{self, GameFile};
 use benchbook_stats::game::{Game, Phase, Step};
 use benchbook_stats::log::{Entry, EntryId, Event, Running, Status};
+use benchbook_stats::team::Change;
 
 pub use dice::Dice;
 use scene::Scene;
@@ -301,7 +302,11 @@ impl Scribe {
     fn appeal(&mut self) -> Option<Event> {
         let (Watch::During(since) | Watch::Afterwards(since)) = self.watch else { return None };
         let later: Vec<_> = self.game.steps().iter().filter(|s| s.entry > since).collect();
-        let ended = later.iter().position(|s| s.play.as_deref().is_some_and(|p| p.turn.is_some() || p.ends_half));
+        let ended = later.iter().position(|s| match self.game.event(s) {
+            // Cut short: nobody's turn has ended, and there is nothing to appeal.
+            Event::EndHalf { .. } | Event::Change { change: Change::Leave { .. }, .. } => true,
+            _ => s.play.as_deref().is_some_and(|p| p.turn.is_some() || p.ends_half),
+        });
         let due = match (self.watch, ended) {
             (Watch::During(_), None) => self.dice.percent(40),
             (Watch::Afterwards(_), Some(at)) => {
