@@ -88,7 +88,7 @@ fn Now() -> impl IntoView {
                 <dt>{words::PITCHING}</dt>
                 <dd>
                     <span class="who">{move || words::short(&pitcher.get()).to_owned()}</span>
-                    <b class="thrown">{move || words::pitches(thrown.get())}</b>
+                    <b class="pitch-count">{move || words::pitches(thrown.get())}</b>
                 </dd>
             </div>
         </dl>
