@@ -7,6 +7,7 @@ mod first_entries;
 mod games;
 mod health;
 mod house;
+mod season;
 mod start;
 
 use leptos::prelude::*;
@@ -19,6 +20,7 @@ use bring::{Bring, bring_dropped};
 use games::{Games, ThrownAway};
 use health::Safety;
 use house::House;
+use season::Seasons;
 use start::Start;
 
 /// The Clubhouse.
@@ -48,6 +50,7 @@ pub fn Clubhouse() -> impl IntoView {
             <div class="rooms" data-games=move || house.games.with(|rows| rows.as_ref().map(Vec::len))>
                 <div class="room-games">
                     <Games/>
+                    <Seasons/>
                     <ThrownAway/>
                     <SetAside/>
                 </div>

@@ -1,5 +1,6 @@
 //! Entries that no longer fit after a correction: listed until each is settled.
 
+use benchbook_stats::game::{Game, Mend};
 use benchbook_stats::log::{EntryId, Event};
 use leptos::prelude::*;
 
@@ -9,9 +10,7 @@ use super::{Reading, words};
 #[component]
 pub fn Conflicts() -> impl IntoView {
     let reading = Reading::get();
-    let conflicts = Memo::new(move |_| {
-        reading.scoring.game.with(|game| game.conflicts().map(|(id, why)| (id, why.to_string())).collect::<Vec<_>>())
-    });
+    let conflicts = Memo::new(move |_| reading.scoring.game.with(to_settle));
     view! {
         <Show when=move || conflicts.with(|c| !c.is_empty())>
             <section class="notice conflicts" role="status">
@@ -19,12 +18,22 @@ pub fn Conflicts() -> impl IntoView {
                 <p>{words::CONFLICTS_HINT}</p>
                 <ul>
                     {move || {
-                        conflicts.get().into_iter().map(|(id, why)| view! { <Conflict entry=id why=why/> }).collect_view()
+                        conflicts
+                            .get()
+                            .into_iter()
+                            .map(|(id, why, mends)| view! { <Conflict entry=id why=why mends=mends/> })
+                            .collect_view()
                     }}
                 </ul>
             </section>
         </Show>
     }
+}
+
+/// What does not fit, why, and what would mend it. The first one alone gets mends: those after it may fit again then.
+fn to_settle(game: &Game) -> Vec<(EntryId, String, Vec<Mend>)> {
+    let mends = |at: usize, id| if at == 0 { game.mends(id) } else { Vec::new() };
+    game.conflicts().enumerate().map(|(at, (id, why))| (id, why.to_string(), mends(at, id))).collect()
 }
 
 #[component]
@@ -33,12 +42,26 @@ fn Conflict(
     entry: EntryId,
     /// Why it does not fit.
     why: String,
+    /// What would mend it; if none is worked out, it can be struck out.
+    mends: Vec<Mend>,
 ) -> impl IntoView {
     let reading = Reading::get();
+    let unmended = mends.is_empty();
+    let strike_out = move |_| reading.propose(entry, Event::Retract { entry });
+    let mend = move |Mend { kind, event, conflicts_left }: Mend| {
+        view! {
+            <button type="button" on:click=move |_| reading.propose(entry, event.clone())>
+                {words::mend(kind, conflicts_left)}
+            </button>
+        }
+    };
     view! {
         <li>
             <p>{reading.sentence(entry)}" "{why}</p>
-            <button type="button" on:click=move |_| reading.propose(entry, Event::Retract { entry })>{words::STRIKE_OUT}</button>
+            <p class="tools">
+                {mends.into_iter().map(mend).collect_view()}
+                {unmended.then(|| view! { <button type="button" on:click=strike_out>{words::STRIKE_OUT}</button> })}
+            </p>
         </li>
     }
 }

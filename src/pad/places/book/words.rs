@@ -2,7 +2,7 @@
 
 use benchbook_stats::account::english;
 use benchbook_stats::field::{Half, Side};
-use benchbook_stats::game::{Ending, Game, Phase, Situation, Thrown};
+use benchbook_stats::game::{Ending, Game, MendKind, Phase, Situation, Thrown};
 use benchbook_stats::log::{EntryId, Event, Judgment, Reached};
 use benchbook_stats::ruling::question::Asked;
 use benchbook_stats::sheet::Sums;
@@ -45,8 +45,8 @@ pub const STAYS_IN_LOG: &str = "The history of corrections stays in the log, and
 pub const UNDO: &str = "Undo last entry";
 pub const REDO: &str = "Put it back";
 pub const CONFLICTS: &str = "To settle: these entries no longer fit";
-pub const CONFLICTS_HINT: &str =
-    "After a correction earlier in the game they count for nothing. Strike each one out, or undo the correction.";
+pub const CONFLICTS_HINT: &str = "After a correction earlier in the game they count for nothing. Mend the first: those after it may fit again. Or strike \
+     each one out, or undo the correction.";
 pub const NO_LONGER_FITS: &str = "No longer fits.";
 pub const NEWEST_FIRST: &str = "Newest first";
 pub const OLDEST_FIRST: &str = "From the first pitch on";
@@ -193,10 +193,25 @@ pub fn proposal(event: &Event) -> String {
     };
     match event {
         Event::Retract { .. } => "Struck out.".into(),
+        Event::Replace { event, .. } if !matches!(**event, Event::Pitch(_)) => "Changed so that it fits.".into(),
         Event::Replace { event, .. } => format!("The pitch was instead: {}.", said(event)),
         Event::Insert { event, .. } => format!("One pitch more before it: {}.", said(event)),
         Event::Judgment(Judgment::BatterReached { verdict, .. }) => format!("Scored as: {}.", reached(*verdict)),
         _ => String::new(),
+    }
+}
+
+/// What would mend an entry that no longer fits, and what that leaves to settle.
+pub fn mend(kind: MendKind, left: usize) -> String {
+    let what = match kind {
+        MendKind::WithoutMissingRunners => "Leave out runners who are not there",
+        MendKind::RunnersMakeRoom => "Move the runners in the way up one base",
+        MendKind::WithoutLateOuts => "Leave out the outs after the third",
+        MendKind::StrikeOut => "Strike this entry out",
+    };
+    match left {
+        0 => format!("{what} (settles all)"),
+        n => format!("{what} (leaves {n})"),
     }
 }
 
