@@ -54,15 +54,15 @@ impl Ink {
     /// The class of its shapes in SVG.
     pub const fn class(self) -> &'static str {
         match self {
-            Self::Guide => "guide",
-            Self::Path => "path",
-            Self::Run => "run",
-            Self::Mark => "mark",
-            Self::Tag => "tag",
-            Self::Out => "out",
-            Self::Pitch => "pitch",
-            Self::Change => "change",
-            Self::Edge => "edge",
+            Self::Guide => "ink-guide",
+            Self::Path => "ink-path",
+            Self::Run => "ink-run",
+            Self::Mark => "ink-mark",
+            Self::Tag => "ink-tag",
+            Self::Out => "ink-out",
+            Self::Pitch => "ink-pitch",
+            Self::Change => "ink-change",
+            Self::Edge => "ink-edge",
         }
     }
 }
