@@ -28,12 +28,13 @@ fn SideTables(
 ) -> impl IntoView {
     let reading = Reading::get();
     let lines = Memo::new(move |_| reading.box_score.with(|score| score.side(side).clone()));
+    let innings = Memo::new(move |_| reading.scoring.game.with(|game| game.code().innings));
     view! {
         <section class="side">
             <h2>{move || lines.with(|l| l.team.clone())}</h2>
             {move || lines.with(batters)}
             <ul class="notes">{move || lines.with(notes)}</ul>
-            {move || lines.with(|l| pitchers(side, l))}
+            {move || lines.with(|l| pitchers(side, l, innings.get()))}
             {move || lines.with(fielders)}
             <Proof side=side/>
         </section>
@@ -123,7 +124,7 @@ fn batter(line: &BattingLine, follows: bool) -> impl IntoView + use<> {
     }
 }
 
-fn pitchers(side: Side, lines: &SideBox) -> impl IntoView + use<> {
+fn pitchers(side: Side, lines: &SideBox, innings: u8) -> impl IntoView + use<> {
     const COLUMNS: &[(&str, &str)] = &[
         ("IP", "Innings pitched"),
         ("H", "Hits"),
@@ -134,20 +135,22 @@ fn pitchers(side: Side, lines: &SideBox) -> impl IntoView + use<> {
         ("BF", "Batters faced"),
         ("P", "Pitches"),
         ("S", "Strikes, balls in play among them"),
+        ("ERA", "Earned run average of this game"),
     ];
     let sum: u32 = lines.pitching.iter().map(|l| l.earned_runs).sum();
-    let rows: Vec<_> = lines.pitching.iter().map(|line| pitcher(side, line)).collect();
-    let total = pitcher(side, &lines.pitching_total);
+    let rows: Vec<_> = lines.pitching.iter().map(|line| pitcher(side, line, innings)).collect();
+    let total = pitcher(side, &lines.pitching_total, innings);
     let differs = sum != lines.pitching_total.earned_runs;
     let missed = lines.pitching_total.pitches_incomplete;
     view! {
         <Table title=words::PITCHING team=lines.team.clone() columns=COLUMNS>{rows}{total}</Table>
         {differs.then(|| view! { <p class="small soft">{words::TEAM_EARNED}</p> })}
         {missed.then(|| view! { <p class="small soft">"+ "{words::PITCHES_MISSED}</p> })}
+        <p class="small soft">{words::earned_run_average(innings)}</p>
     }
 }
 
-fn pitcher(side: Side, line: &PitchingLine) -> impl IntoView + use<> {
+fn pitcher(side: Side, line: &PitchingLine, innings: u8) -> impl IntoView + use<> {
     let number = |what| line.player.map(|id| Number::Pitching(id, what));
     let earned = number(Pitching::EarnedRuns).or(Some(Number::EarnedAgainst(side)));
     let name = if line.player.is_some() { line.name.clone() } else { words::TOTALS.to_owned() };
@@ -167,6 +170,7 @@ fn pitcher(side: Side, line: &PitchingLine) -> impl IntoView + use<> {
             <td>{line.batters_faced}</td>
             <td>{line.pitches}{more}</td>
             <td>{line.strikes}</td>
+            <td>{line.earned_run_average(innings).to_string()}</td>
         </tr>
     }
 }

@@ -304,3 +304,11 @@ mod tests {
         assert_eq!(all, ["1st", "2nd", "3rd", "4th", "11th", "12th", "13th", "21st", "22nd"]);
     }
 }
+
+/// What the average is reckoned by, and how to read it. The yardstick is common practice, no source.
+pub fn earned_run_average(innings: u8) -> String {
+    format!(
+        "ERA: earned runs for every {innings} innings pitched. Common practice, no source: among professionals about 4 \
+         is average and 2 or less excellent."
+    )
+}
