@@ -15,6 +15,9 @@ import { names, parts, plays, type Entry } from '../support/whole-game/record.ts
 const PAPER = new URL('../../tests/games/harbor-league', import.meta.url);
 const paper = JSON.parse(readFileSync(`${PAPER.pathname}.benchbook.json`, 'utf8')) as { log: Entry[] };
 const expected = JSON.parse(readFileSync(`${PAPER.pathname}.expected.json`, 'utf8'));
+// A trace of a thousand touches costs more than the game; a touch that finds nothing says so soon.
+test.use({ trace: 'off', actionTimeout: 30_000 });
+
 /** The entry after which the page is loaded anew. */
 const RELOAD_AFTER = 150;
 /** A ball in play with six fielders in it. */
