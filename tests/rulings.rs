@@ -1,10 +1,12 @@
 //! Either side of each condition the rulings hang on: cases that the rule book's own leave open. Each was written
 //! because the condition could be turned about without a test noticing. Sections: OBR 2024 edition, from memory.
 
+use benchbook_stats::code::Preset;
 use benchbook_stats::field::Base::{self, First, Home, Second, Third};
 use benchbook_stats::field::Position;
 use benchbook_stats::log::{
-    Attempt, Batted, Cause, How, Judgment, Leg, Misplay, MisplayKind, Move, Out, Reached, Start, Trajectory,
+    Attempt, Batted, Call, Cause, Event, How, Judgment, Leg, Misplay, MisplayKind, Move, Out, Pitch, Reached, Start,
+    Trajectory,
 };
 use benchbook_stats::ruling::{BatterResult, Because, Book, Credit, Judged, Theft};
 use benchbook_stats::team::PlayerId;
@@ -182,6 +184,24 @@ fn only_a_hit_that_ends_the_game_is_cut_short() {
     let mut book = Scorer::nine();
     book.halves(16).triple(&[]).double(&[to(Third, Home)]);
     assert_eq!(result(&book), BatterResult::Hit(2));
+    // Nor does a run limit: the half is over, the game is not, though the home side was level before it.
+    for visitors in [0, 1, 4] {
+        let mut book = Scorer::by_code(Preset::Youth6.code());
+        for _ in 0..visitors {
+            book.home_run();
+        }
+        book.halves(1);
+        for _ in 0..4 {
+            book.home_run();
+        }
+        book.triple(&[]).double(&[to(Third, Home)]);
+        assert_eq!(book.game().situation().inning, 2, "five runs end a half");
+        assert_eq!(result(&book), BatterResult::Hit(2), "against {visitors}");
+    }
+    // A single is what it took: nothing is cut short, and the reason says so.
+    let mut book = Scorer::nine();
+    book.halves(17).triple(&[]).single(&[to(Third, Home)]);
+    assert_eq!(judged(&book).result.map(|r| r.because), Some(Because::SafeHit(1)));
     // Two runs behind: the second of them wins, and he came from second.
     let mut book = Scorer::nine();
     book.home_run().halves(17).triple(&[]).walk();
@@ -325,6 +345,11 @@ fn what_is_no_sacrifice() {
     let on = book.last();
     book.judge(Judgment::WouldHaveScoredAfterCatch { on, yes: true });
     assert_eq!(result(&book), BatterResult::ReachedOnError(CenterField));
+    // Dropped, and the batter thrown out at first all the same.
+    let mut book = Scorer::nine();
+    let thrown_out = batter_out(How::Force, &[CenterField, FirstBase]);
+    book.triple(&[]).in_play(ball(Trajectory::Fly, CenterField), &[to(Third, Home)], thrown_out, &[]);
+    assert_eq!(result(&book), BatterResult::Out);
     // A fly nobody reached, thrown away afterwards, is no dropped fly.
     let mut book = Scorer::nine();
     book.triple(&[]).in_play(
@@ -362,6 +387,15 @@ fn grounding_into_a_double_play_takes_a_force() {
     let both = [forced(Second, Third), forced(First, Second)];
     book.in_play(grounder(ThirdBase), &both, batter_safe(First, Cause::Choice), &[]);
     assert!(is_one(&book), "two forces");
+    // One force, and the batter out at second trying for more.
+    let mut book = Scorer::nine();
+    let stretched = Move {
+        from: Start::Batter,
+        legs: vec![Leg { to: First, cause: Cause::Choice }],
+        out: Some(Out::new(How::Tag, Second, &[FirstBase, Shortstop])),
+    };
+    book.walk().in_play(grounder(Shortstop), &[forced(First, Second)], stretched, &[]);
+    assert!(!is_one(&book), "out after first was his");
     // One out only, and a line drive.
     let mut book = Scorer::nine();
     book.walk().ground_out(&[to(First, Second)]);
@@ -425,6 +459,21 @@ fn who_has_the_putout_where_nobody_is_named() {
     untouched.fielders.clear();
     book.in_play(untouched, &[], batter_out(How::OtherRule, &[]), &[]);
     assert_eq!(credits(&book, Credit::Putout), [Catcher], "nobody touched it");
+}
+
+#[test]
+fn interference_is_charged_once() {
+    // 9.12(a)(8): to the catcher, unless the entry charges it to somebody.
+    let hindered = |misplays: Vec<Misplay>| {
+        let mut book = Scorer::nine();
+        let mut pitch = Pitch::new(Call::CatcherInterference);
+        pitch.action.misplays = misplays;
+        book.record(Event::Pitch(pitch));
+        credits(&book, Credit::Error)
+    };
+    assert_eq!(hindered(vec![]), [Catcher]);
+    assert_eq!(hindered(vec![Misplay::new(FirstBase, MisplayKind::Interference)]), [FirstBase]);
+    assert_eq!(hindered(vec![Misplay::new(ThirdBase, MisplayKind::Fielding)]), [Catcher, ThirdBase]);
 }
 
 #[test]

@@ -231,6 +231,8 @@ pub struct Play {
     pub continues: bool,
     /// The half-inning ended with it.
     pub ends_half: bool,
+    /// The game ended with it.
+    pub ends_game: bool,
     /// Undone by an appeal: the pitch counts, nothing else does.
     pub nullified: bool,
     /// Pitches of this turn were missed.

@@ -3,7 +3,6 @@
 use std::sync::Arc;
 
 use super::apply::Applied;
-use super::moves::OUTS;
 use super::{Ending, FinishedTurn, Game, Phase, Play, Refusal, Turn, TurnEnd, TurnKind};
 use crate::field::{Base, Count, Side};
 use crate::log::{Action, EntryId, How, Move, Out, Start};
@@ -111,7 +110,7 @@ impl Game {
             return Err(Refusal::PlaceIsFilled);
         }
         let before = self.situation;
-        let play = Box::new(Play {
+        let mut play = Box::new(Play {
             entry: id,
             before,
             thrown: None,
@@ -127,14 +126,16 @@ impl Game {
             }),
             defence: Arc::clone(&self.defence[before.fielding().index()]),
             continues: false,
-            ends_half: before.outs + 1 >= OUTS,
+            ends_half: false,
+            ends_game: false,
             nullified: false,
             pitches_missed: false,
         });
         self.situation.outs += 1;
         self.finished_turn = None;
         self.end_turn(before);
-        self.after_play(before.runners().count() as u8);
+        play.ends_half = self.after_play(before.runners().count() as u8);
+        play.ends_game = matches!(self.situation.phase, Phase::Over(_));
         Ok(Some(play))
     }
 

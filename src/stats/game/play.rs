@@ -169,6 +169,7 @@ impl Game {
             defence: Arc::clone(&self.defence[fielding]),
             continues: draft.continues,
             ends_half: false,
+            ends_game: false,
             nullified: false,
             pitches_missed,
         });
@@ -181,6 +182,7 @@ impl Game {
             self.end_turn(before);
         }
         play.ends_half = self.after_play(left);
+        play.ends_game = matches!(self.situation.phase, Phase::Over(_));
         Ok(Some(play))
     }
 

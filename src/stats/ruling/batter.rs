@@ -146,7 +146,7 @@ fn put_out_advancing_one_base(m: &Moved) -> bool {
 fn game_ending_bases(play: &Play) -> Option<u8> {
     let [visitors, home] = play.before.score;
     let runs = u16::from(play.runs());
-    let ends = play.ends_half && play.outs() == 0 && play.before.half == crate::field::Half::Bottom;
+    let ends = play.ends_game && play.outs() == 0 && play.before.half == crate::field::Half::Bottom;
     if !ends || home > visitors || home + runs <= visitors || play.batted.as_ref().is_some_and(|b| b.left_park) {
         return None;
     }
