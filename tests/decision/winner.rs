@@ -189,6 +189,28 @@ fn rule_9_17_b_comment_what_effective_means() {
     assert_eq!(to_the_end(&mut book).win_of(), Some(SIERRA));
 }
 
+/// The line a scorer is to weigh: base runners by walks, hits and hit batters, not by errors or interference; runs of
+/// others that scored while he pitched.
+#[test]
+fn a_candidates_line() {
+    let mut book = home_leads_by(5);
+    play_to(&mut book, 4, Half::Top);
+    book.walk().relieve(ROGER);
+    book.walk().hit_batter().single(&[to(Third, Home), to(Second, Third), to(First, Second)]);
+    book.error(Position::Shortstop, &[to(Third, Home), to(Second, Third), to(First, Second)]).catcher_interference();
+    book.side_retired();
+    play_to(&mut book, 5, Half::Top);
+    book.relieve(SIERRA);
+    let question = to_the_end(&mut book).question.expect("a judgment");
+    let roger = question.candidates.iter().find(|c| c.pitcher == ROGER).expect("he pitched");
+    assert_eq!((roger.outs.0, roger.baserunners), (3, 3));
+    assert_eq!(
+        (roger.runs, roger.earned_runs),
+        (3, 2),
+        "Peter's one, and two of his own, the last forced in by interference"
+    );
+}
+
 /// 9.17(c) and its Comment: less than an inning, two earned runs in (though charged to the starter), and after his side
 /// has gone ahead again the next one holds the lead.
 #[test]

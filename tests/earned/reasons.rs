@@ -55,6 +55,24 @@ fn inning_over_names_the_third_out_and_the_chances_missed() {
     assert_eq!(last(&book).because, Reason::InningOver { third: error, missed: vec![error] });
 }
 
+/// A runner who was helped and comes in when three should be out: the inning was over, whatever helped him.
+#[test]
+fn helped_and_then_the_inning_should_be_over() {
+    let mut book = Scorer::nine();
+    book.strikeout().strikeout().walk().running(&[by(First, Second, Cause::PassedBall)]);
+    book.error(Position::Shortstop, &[]);
+    let error = book.last();
+    book.single(&[to(Second, Home), to(First, Second)]);
+    assert_eq!(last(&book).because, Reason::InningOver { third: error, missed: vec![error] });
+    // In before that, he was helped, and nothing can bring him in any more.
+    let mut book = Scorer::nine();
+    book.strikeout().strikeout().triple(&[]).running(&[by(Third, Home, Cause::PassedBall)]);
+    let helped = book.last();
+    book.error(Position::Shortstop, &[]);
+    let expected = Reason::Helped { on: helped, by: Help::PassedBall, stands: Third, over: true };
+    assert_eq!(last(&book).because, expected);
+}
+
 #[test]
 fn reached_on_something_the_pitcher_does_not_answer_for() {
     let on = |book: &Scorer| book.last();

@@ -91,7 +91,7 @@ fn check(charges: &[RunCharge], book: &Scorer) -> Result<(), TestCaseError> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 2000, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 1000, ..ProptestConfig::default() })]
 
     /// Every run is somebody's; team earned <= pitchers' earned <= runs, run by run; a run once earned stays earned
     /// as the half-inning goes on, and one that was not provisional does not change.
