@@ -146,6 +146,7 @@ test.describe('budgets of taps @shapes', () => {
 
 test.describe('the look @shapes', () => {
   test('nothing overlaps, nothing scrolls, every target is large enough', async ({ page, picture }, info) => {
+    test.setTimeout(180_000); // ten pictures
     const errors = watchErrors(page);
     const thumb = await situation(page, 'look', [
       { pitch: { call: 'ball' } },
@@ -389,6 +390,7 @@ test('every pitch can be entered by touch', async ({ page }) => {
 });
 
 test('everything on the bases can be entered by touch', async ({ page }) => {
+  test.setTimeout(180_000);
   const thumb = await situation(page, 'bases', [{ pitch: { call: 'ball' } }, ...runnersOn('first', 'third')]);
   const legs = async () => (await thumb.last()).running.action.moves.flatMap((m: any) => m.legs ?? []);
   for (const [outcome, cause, runners] of [
