@@ -142,6 +142,24 @@ test('what no longer fits after a correction is listed, with its reason, until i
   await expect(conflicts).toBeVisible();
 });
 
+test('what no longer fits is offered its mends, each shown before it is agreed to', async ({ page }) => {
+  await harbor(page, 'book', 60);
+  await page.getByRole('button', { name: 'Play by play' }).tap();
+  const single = page.locator('.line', { hasText: 'Lena Brightwater singles' });
+  await single.locator('.told').tap();
+  await single.getByRole('button', { name: 'Strike this out…' }).tap();
+  const drawer = page.getByRole('dialog');
+  await drawer.getByRole('button', { name: 'Agree' }).tap();
+  const first = page.locator('.conflicts li').first();
+  await expect(first).toContainText('Nobody is on first.');
+  await expect(first.getByRole('button', { name: 'Strike this entry out' })).toBeVisible();
+  await first.getByRole('button', { name: 'Leave out runners who are not there' }).tap();
+  await expect(drawer).toContainText('What would change');
+  await drawer.getByRole('button', { name: 'Agree' }).tap();
+  await expect(drawer).toBeHidden();
+  await expect(page.locator('.conflicts').filter({ hasText: 'Nobody is on first.' })).toBeHidden();
+});
+
 test('a pitch is amended, and one that was forgotten put in, where it was', async ({ page }) => {
   await harbor(page, 'book', 60);
   await page.getByRole('button', { name: 'Play by play' }).tap();
