@@ -225,7 +225,7 @@ fn fielding(name: &str, players: &[PlayerSeason]) -> Option<AnyView> {
 
 /// Pitches by day, the latest first.
 fn by_day(name: &str, players: &[PlayerSeason]) -> Option<AnyView> {
-    const COLUMNS: Columns = &[("Pitcher", "Pitcher"), ("Pitches", "Pitches thrown that day")];
+    const COLUMNS: Columns = &[("Pitches", "Pitches thrown that day")];
     let mut days: Vec<(&str, &PlayerSeason, u32)> = Vec::new();
     for player in players {
         days.extend(player.workload.iter().map(|(day, pitches)| (day.as_str(), player, *pitches)));
@@ -235,7 +235,7 @@ fn by_day(name: &str, players: &[PlayerSeason]) -> Option<AnyView> {
     let row = |(day, player, pitches): (&str, &PlayerSeason, u32)| {
         let day = if day.is_empty() { "No date" } else { day };
         let more = if player.pitching.line.pitches_incomplete { "+" } else { "" };
-        (day.to_owned(), vec![player.name.clone(), format!("{pitches}{more}")])
+        (format!("{day} {}", player.name), vec![format!("{pitches}{more}")])
     };
     let table = table("Pitches by day", name, COLUMNS, days.into_iter().map(row).collect())?;
     let view = view! {
