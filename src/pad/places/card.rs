@@ -73,6 +73,7 @@ impl Desk {
 #[component]
 pub fn Card() -> impl IntoView {
     let desk = Desk::provide();
+    desk.scoring.refusal.set(None);
     window().scroll_to_with_x_and_y(0.0, 0.0);
     view! {
         <main class="card" class:begun=move || !desk.before.get()>

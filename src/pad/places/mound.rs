@@ -56,6 +56,7 @@ pub fn Mound() -> impl IntoView {
     let bench = Bench::provide();
     let game = bench.scoring.game;
     let counted = Memo::new(move |_| game.with(|g| g.code().players_pitch));
+    bench.scoring.refusal.set(None);
     window().scroll_to_with_x_and_y(0.0, 0.0);
     let begun = Memo::new(move |_| game.with(|g| g.situation().phase != Phase::Before));
     view! {

@@ -9,6 +9,7 @@ use leptos::prelude::*;
 
 use super::drawer::Drawer;
 use super::{Proposal, Reading, words};
+use crate::places::Refused;
 
 /// The drawer that asks, while a correction is looked at.
 #[component]
@@ -52,6 +53,7 @@ fn Preview(
             <p class:struck=struck>{reading.sentence(on)}</p>
             <p><b>{what}</b></p>
             <Differences comparison=comparison/>
+            <Refused/>
             <p class="soft small">{words::STAYS_IN_LOG}</p>
             <p class="answers">
                 <button type="button" class="main" on:click=agree>{words::AGREE}</button>

@@ -9,6 +9,7 @@ use benchbook_stats::log::{EntryId, Event};
 use benchbook_stats::team::PlayerId;
 use leptos::prelude::*;
 
+use crate::places::Refused;
 use crate::scoring::Scoring;
 
 mod amend;
@@ -131,6 +132,7 @@ impl Reading {
 #[component]
 pub fn Book() -> impl IntoView {
     let reading = Reading::provide();
+    reading.scoring.refusal.set(None);
     window().scroll_to_with_x_and_y(0.0, 0.0);
     view! {
         <main class="book">
@@ -138,6 +140,7 @@ pub fn Book() -> impl IntoView {
             <Board/>
             <Conflicts/>
             <Settle/>
+            <Refused/>
             <Pages/>
             {move || match reading.page.get() {
                 Page::Box => view! { <Boxes/> }.into_any(),

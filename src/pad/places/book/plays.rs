@@ -35,7 +35,6 @@ pub fn Plays() -> impl IntoView {
                 </Show>
                 <button type="button" class="quiet" on:click=move |_| oldest_first.update(|o| *o = !*o)>{order}</button>
             </p>
-            <Refused/>
             <Show
                 when=move || halves.with(|h| !h.is_empty())
                 fallback=|| view! { <p class="soft">{words::NOTHING_YET}</p> }
@@ -46,17 +45,6 @@ pub fn Plays() -> impl IntoView {
             </Show>
             <Struck/>
         </section>
-    }
-}
-
-/// Why the last correction was refused.
-#[component]
-fn Refused() -> impl IntoView {
-    let refusal = Reading::get().scoring.refusal;
-    view! {
-        <div role="status">
-            {move || refusal.get().map(|words| view! { <p class="notice refusal">{words}</p> })}
-        </div>
     }
 }
 

@@ -3,9 +3,9 @@
 use benchbook_stats::account::{Account, Told, english};
 use leptos::prelude::*;
 
-use super::start::Refused;
 use super::{Desk, words};
 use crate::place::{Place, Room};
+use crate::places::Refused;
 
 /// The changes so far.
 #[component]

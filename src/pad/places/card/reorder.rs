@@ -138,8 +138,9 @@ fn Handle(
 
 /// The place in the same order that lies under the pointer.
 fn place_under(event: &web_sys::PointerEvent) -> Option<usize> {
-    #[allow(clippy::cast_precision_loss)] // CSS px on a screen
-    let at = document().element_from_point(event.client_x() as f32, event.client_y() as f32)?;
+    // A screen of more than 32767 CSS px has no place under the pointer.
+    let px = |at: i32| i16::try_from(at).ok().map(f32::from);
+    let at = document().element_from_point(px(event.client_x())?, px(event.client_y())?)?;
     let row = at.closest("[data-place]").ok()??;
     let own = event.current_target()?.dyn_into::<web_sys::Element>().ok()?.closest(".order").ok()??;
     own.contains(Some(&row)).then(|| row.get_attribute("data-place")?.parse().ok())?

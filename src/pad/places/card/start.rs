@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::checks::{Missing, missing};
 use super::{Desk, checklist, words};
 use crate::place::{self, Place, Room};
+use crate::places::Refused;
 
 /// The checks and the button.
 #[component]
@@ -73,16 +74,5 @@ fn List(
                 <ul>{move || these.get().into_iter().map(|t| view! { <li>{t}</li> }).collect_view()}</ul>
             </div>
         </Show>
-    }
-}
-
-/// Why the last entry was refused.
-#[component]
-pub fn Refused() -> impl IntoView {
-    let refusal = Desk::get().scoring.refusal;
-    view! {
-        <div role="status">
-            {move || refusal.get().map(|words| view! { <p class="notice refusal">{words}</p> })}
-        </div>
     }
 }

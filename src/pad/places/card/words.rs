@@ -115,19 +115,28 @@ pub fn heading(heading: &Heading) -> String {
     parts.iter().filter(|p| !p.is_empty()).cloned().collect::<Vec<_>>().join(" · ")
 }
 
+/// Tenths as a decimal, whole where they are.
+fn tenth(tenths: u16) -> String {
+    match tenths % 10 {
+        0 => (tenths / 10).to_string(),
+        rest => format!("{}.{rest}", tenths / 10),
+    }
+}
+
 pub fn check(check: Check) -> String {
     match check {
         Check::Balls(few, many) => format!(
             "Game balls: {few} or so do for a youth game; where a new ball comes in every 5 or 6 pitches, about {many}."
         ),
         Check::Rubbed => "New balls rubbed, so that the gloss is off.".into(),
-        Check::SmallBats => "Bats: on a small field usually under 33 inches long and under 2¼ inches thick. By usual practice \
-                             16 to 17 ounces for children under 50 inches tall, up to 20 above 60 inches, 18 to 23 at 11 and \
-                             12 years."
-            .into(),
-        Check::Bats => "Bats within the league's limits, from high school on usually 27 to 31 ounces; metal only where it is \
-                        allowed."
-            .into(),
+        Check::SmallBats => {
+            "Bat weights by usual practice: 16 to 17 ounces for children of 8 to 10 under 50 inches tall, up to \
+                             20 above 60 inches, 18 to 23 at 11 and 12 years. Metal only where it is allowed."
+                .into()
+        }
+        Check::Bats => {
+            "Bat weights by usual practice from high school on: 27 to 31 ounces. Metal only where it is allowed.".into()
+        }
         Check::Mitts => "Mitts only for the positions that may wear one.".into(),
         Check::BasePaths(feet) => format!("Bases {feet} feet apart."),
         Check::PitchingDistance(tenths) if tenths % 10 == 0 => {
@@ -136,7 +145,26 @@ pub fn check(check: Check) -> String {
         Check::PitchingDistance(tenths) => {
             format!("The pitcher's plate {} feet {} inches from home.", tenths / 10, tenths % 10 * 12 / 10)
         }
-        Check::Arc => "The arc of the pitch within the league's limits, in some codes about 10 to 13 feet high.".into(),
+        Check::BallSize(tenths) => format!("The ball {} inches round.", tenth(tenths)),
+        Check::BatLimits { length, barrel, wood } => {
+            let limits = [
+                length.map(|tenths| format!("at most {} inches long", tenth(tenths))),
+                barrel.map(|hundredths| format!("at most {}.{:02} inches thick", hundredths / 100, hundredths % 100)),
+                wood.then(|| "of wood".to_owned()),
+            ];
+            format!("Bats by the rules of play: {}.", limits.into_iter().flatten().collect::<Vec<_>>().join(", "))
+        }
+        Check::EveryonePlays { outs, at_bats } => {
+            let shares = [outs.map(|n| format!("{n} outs in the field")), at_bats.map(|n| format!("{n} times at bat"))];
+            format!("Everyone present is to get {}.", shares.into_iter().flatten().collect::<Vec<_>>().join(" and "))
+        }
+        Check::Arc(from, to) => {
+            let limits = [from.map(|feet| format!("at least {feet}")), to.map(|feet| format!("at most {feet}"))];
+            format!(
+                "The arc of the pitch {} feet high.",
+                limits.into_iter().flatten().collect::<Vec<_>>().join(" and ")
+            )
+        }
         Check::Umpire => "The umpire has approved field and equipment.".into(),
     }
 }

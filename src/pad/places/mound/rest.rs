@@ -6,6 +6,7 @@ use benchbook_stats::workload::{AgeRow, PITCH_SMART_2015};
 use leptos::prelude::*;
 
 use super::{Bench, words};
+use crate::places::Refused;
 
 /// The row of the guideline for this pitcher's age.
 #[component]
@@ -21,6 +22,7 @@ pub fn RestOf() -> impl IntoView {
             <h2>{words::REST}</h2>
             <p class="notice small">{words::CAUTION}</p>
             {move || pitcher.get().map(|id| view! { <Age id=id age=age/> })}
+            <Refused/>
             {move || match (age.get(), age.get().and_then(|age| PITCH_SMART_2015.row(age))) {
                 (None, _) => view! { <p class="soft">{words::NO_AGE}</p> }.into_any(),
                 (Some(_), None) => view! { <p>{words::NO_ROW}</p> }.into_any(),
