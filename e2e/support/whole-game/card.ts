@@ -96,7 +96,7 @@ export class CardHand {
     // The designated hitter last: whoever he bats for takes the position that is left, the pitcher's.
     const posts = [...side.order.entries()].sort(([, a], [, b]) => Number(a.post === 'DH') - Number(b.post === 'DH'));
     for (const [i, { post }] of posts) await this.post(order.nth(i), post);
-    const fieldsOnly = card.locator('h3:has-text("Fields, does not bat") + ul > li:not(.below)');
+    const fieldsOnly = card.locator(':is(h2, h3):has-text("Fields, does not bat") + ul > li:not(.below)');
     await expect(fieldsOnly).toHaveCount(side.fieldsOnly.length);
     for (const [i, { player }] of side.fieldsOnly.entries()) await this.player(fieldsOnly.nth(i), player);
     const bench = card.locator('.bench');
