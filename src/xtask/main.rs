@@ -39,7 +39,11 @@ enum Command {
     /// Install what building and testing need, and nothing else
     Setup,
     /// Measure sizes and speed and write the table in DEVELOPERS.md
-    Figures,
+    Figures {
+        /// With the benchmarks as they were run last, instead of running them (about three minutes).
+        #[arg(long)]
+        as_measured: bool,
+    },
     /// Called by Trunk once the bundle exists
     #[command(hide = true)]
     PostBuild,
@@ -92,7 +96,7 @@ fn carry_out(command: Command) -> Result<ExitCode> {
         }
         Command::Test(args) => return check::all(&args),
         Command::Setup => setup()?,
-        Command::Figures => figures::write()?,
+        Command::Figures { as_measured } => figures::write(as_measured)?,
         Command::PostBuild => bundle::post_build()?,
         Command::Precache { folder } => precache::write(&folder)?,
         Command::ServeFolder(args) => serve::folder(&args)?,
