@@ -8,6 +8,7 @@ use benchbook_stats::log::{Cause, Judgment, Misplay, MisplayKind, Move, Out, Sta
 use benchbook_stats::log::{Entry, Event, How};
 use benchbook_stats::ruling::question::{Asked, Question};
 use benchbook_stats::team::PlayerId;
+use benchbook_stats::words::Language;
 use benchbook_tests::scorer::{ROGER, SIERRA, Scorer, ball, by, then, to};
 
 /// The one open question of the game.
@@ -33,7 +34,9 @@ fn answers_hold(game: &Game, question: &Question) {
     // Answered, it is still listed, with what was said, and can be answered again.
     let asked_again = only(&other);
     assert_eq!((asked_again.given, &asked_again.answers), (Some(1), &question.answers));
-    assert!(!question.asked.to_string().is_empty());
+    let said = Language::ALL.map(|language| question.asked.said(language, &|id| format!("Batter {}", id.0)));
+    assert!(said.iter().all(|words| words.ends_with('?')), "{said:?}");
+    assert_ne!(said[0], said[1]);
 }
 
 #[test]

@@ -13,6 +13,7 @@ use crate::places::clubhouse::Clubhouse;
 use crate::places::mound::Mound;
 use crate::places::plate::Plate;
 use crate::scoring::Scoring;
+use crate::words::InLanguage;
 
 /// The app.
 #[component]
@@ -28,10 +29,11 @@ pub fn App() -> impl IntoView {
         Place::Clubhouse => before.copied().unwrap_or(Room::Plate),
         Place::Game(_, room) => room,
     });
-    move || match game.get() {
+    let open = move || match game.get() {
         None => view! { <Clubhouse/> }.into_any(),
         Some(id) => view! { <OpenGame id=id room=room/> }.into_any(),
-    }
+    };
+    view! { <InLanguage>{open}</InLanguage> }
 }
 
 /// How far a game is open.

@@ -10,6 +10,7 @@ mod keep;
 mod place;
 mod places;
 mod scoring;
+mod words;
 
 fn main() {
     console_error_panic_hook::set_once();

@@ -17,4 +17,5 @@ pub mod ruling;
 pub mod season;
 pub mod sheet;
 pub mod team;
+pub mod words;
 pub mod workload;

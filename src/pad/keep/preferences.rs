@@ -1,5 +1,6 @@
 //! The scorer's settings on this device.
 
+use benchbook_stats::words::Language;
 use leptos::prelude::*;
 use serde::{Deserialize, Serialize};
 
@@ -12,6 +13,8 @@ pub struct Preferences {
     pub night: RwSignal<bool>,
     /// What is tapped most lies under the left thumb.
     pub left_handed: RwSignal<bool>,
+    /// The language chosen; `None` follows the device.
+    pub language: RwSignal<Option<Language>>,
 }
 
 #[derive(Serialize, Deserialize, Default)]
@@ -19,6 +22,9 @@ pub struct Preferences {
 struct Stored {
     night: bool,
     left_handed: bool,
+    /// BCP 47 tag.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    language: Option<String>,
 }
 
 impl Preferences {
@@ -30,16 +36,21 @@ impl Preferences {
     /// Reads them, and from now on stores each change and marks the page with `data-light` and `data-hand`.
     pub fn provide() -> Self {
         let stored: Stored = shelf::preferences().unwrap_or_default();
-        let preferences = Self { night: RwSignal::new(stored.night), left_handed: RwSignal::new(stored.left_handed) };
+        let preferences = Self {
+            night: RwSignal::new(stored.night),
+            left_handed: RwSignal::new(stored.left_handed),
+            language: RwSignal::new(stored.language.as_deref().and_then(Language::of)),
+        };
         Effect::new(move |before: Option<()>| {
             let (night, left_handed) = (preferences.night.get(), preferences.left_handed.get());
+            let language = preferences.language.get().map(|language| language.tag().to_owned());
             if let Some(page) = document().document_element() {
                 // The page looks as before if it refuses the mark.
                 let _ = page.set_attribute("data-light", if night { "night" } else { "day" });
                 let _ = page.set_attribute("data-hand", if left_handed { "left" } else { "right" });
             }
             if before.is_some() {
-                shelf::put_preferences(&Stored { night, left_handed });
+                shelf::put_preferences(&Stored { night, left_handed, language });
             }
         });
         provide_context(preferences);

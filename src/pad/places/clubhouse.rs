@@ -10,10 +10,12 @@ mod house;
 mod season;
 mod start;
 
+use benchbook_stats::words::Language;
 use leptos::prelude::*;
 
 use crate::install::Offers;
 use crate::keep::Preferences;
+use crate::words::{self, say};
 
 use aside::SetAside;
 use bring::{Bring, bring_dropped};
@@ -77,6 +79,7 @@ fn Masthead() -> impl IntoView {
             <div class="switches">
                 <Switch on=preferences.night says="Night"/>
                 <Switch on=preferences.left_handed says="Left-handed"/>
+                <Tongue/>
             </div>
         </header>
     }
@@ -99,6 +102,25 @@ fn Switch(
         >
             {says}
         </button>
+    }
+}
+
+/// The language of the app, each by its own name.
+#[component]
+fn Tongue() -> impl IntoView {
+    let preferences = Preferences::get();
+    let options = Language::ALL.map(|language| {
+        let here = language == words::language();
+        view! { <option value=language.tag() lang=language.tag() selected=here>{language.name()}</option> }
+    });
+    view! {
+        <select
+            class="switch"
+            aria-label=say!("clubhouse-language")
+            on:change:target=move |event| preferences.language.set(Language::of(&event.target().value()))
+        >
+            {options}
+        </select>
     }
 }
 

@@ -6,6 +6,7 @@ use crate::carry::Parcel;
 use crate::keep;
 use crate::place::{Place, Room};
 use crate::scoring::Scoring;
+use crate::words::say;
 
 /// Links to the Clubhouse and the four places of the game; small, at the edge.
 #[component]
@@ -25,7 +26,7 @@ pub fn Sign(
                 <svg viewBox="0 0 20 20" aria-hidden="true">
                     <path d="M2 10 L10 3 L18 10 M4.5 8.5 V17 H15.5 V8.5 M8.5 17 V12 H11.5 V17"/>
                 </svg>
-                <span>"Clubhouse"</span>
+                <span>{say!("frame-clubhouse")}</span>
             </a>
             {Room::ALL.map(link)}
             <Kept/>
@@ -57,7 +58,7 @@ fn Trouble() -> impl IntoView {
     let take_home = move |_| {
         let parcel = scoring.game.with_untracked(|game| Parcel::of_game(&scoring.id.get_value(), game));
         if !parcel.download() {
-            scoring.refusal.set(Some("The browser did not take the file.".into()));
+            scoring.refusal.set(Some(say!("frame-browser-took-no-file")));
         }
     };
     let follows = Memo::new(move |_| !scoring.writes.get() && !scoring.trouble.get().overtaken);

@@ -1,14 +1,13 @@
 //! What is left to the scorer's judgment: one typed question a matter, with the usual answer first. Where none is
 //! given the usual answer stands; what the entries already answer is not asked.
 
-use core::fmt;
-
 use super::decision::decisions;
 use super::earned::{Reason, RunCharge};
 use super::{BatterResult, Book, Judged};
 use crate::game::{Game, Play};
 use crate::log::{Cause, EntryId, Judgment, MisplayKind, Start, Trajectory};
 use crate::team::PlayerId;
+use crate::words::{Language, say};
 
 /// What is asked.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -74,18 +73,18 @@ struct Matter {
     rule: &'static str,
 }
 
-impl fmt::Display for Asked {
-    /// The question in English, without names.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::BuntedForHit { .. } => "Was the bunt for a hit, rather than to move the runner up?",
-            Self::WouldHaveScored { .. } => "Would the run have scored without the error?",
-            Self::WouldHaveScoredAfterCatch => "Would the run have scored had the fly been caught?",
-            Self::KeptGoing { .. } => "Did the runner keep going all the way?",
-            Self::Earned { .. } => "Would the run have come in without that help?",
-            Self::WinningPitcher => "Which relief pitcher was the most effective?",
-            Self::EffectiveFinish { .. } => "Did he finish effectively?",
-        })
+impl Asked {
+    /// The question, by name.
+    pub fn said(&self, language: Language, names: &dyn Fn(PlayerId) -> String) -> String {
+        match self {
+            Self::BuntedForHit { batter } => say!(language, "asked-bunted-for-hit", batter = names(*batter)),
+            Self::WouldHaveScored { runner } => say!(language, "asked-would-have-scored", runner = names(*runner)),
+            Self::WouldHaveScoredAfterCatch => say!(language, "asked-would-have-scored-after-catch"),
+            Self::KeptGoing { runner } => say!(language, "asked-kept-going", runner = names(*runner)),
+            Self::Earned { runner } => say!(language, "asked-earned", runner = names(*runner)),
+            Self::WinningPitcher => say!(language, "asked-winning-pitcher"),
+            Self::EffectiveFinish { pitcher } => say!(language, "asked-effective-finish", pitcher = names(*pitcher)),
+        }
     }
 }
 

@@ -32,7 +32,7 @@ fn Matter(
     question: Question,
 ) -> impl IntoView {
     let reading = Reading::get();
-    let text = words::question(&question.asked, &|id| reading.name(id));
+    let text = question.asked.said(crate::words::language(), &|id| reading.name(id));
     let play = question.on.map(|entry| reading.sentence(entry));
     let given = question.given;
     let answer = move |(i, judgment): (usize, Judgment)| {

@@ -4,7 +4,6 @@ use benchbook_stats::account::english;
 use benchbook_stats::field::{Half, Side};
 use benchbook_stats::game::{Ending, Game, MendKind, Phase, Situation, Thrown};
 use benchbook_stats::log::{EntryId, Event, Judgment, Reached};
-use benchbook_stats::ruling::question::Asked;
 use benchbook_stats::sheet::Sums;
 use benchbook_stats::team::PlayerId;
 
@@ -220,18 +219,6 @@ pub fn to_settle(open: usize) -> String {
     match open {
         0 => "Judgments, all settled".into(),
         n => format!("To settle: {n}"),
-    }
-}
-
-/// A question with the names it is about.
-pub fn question(asked: &Asked, names: &dyn Fn(PlayerId) -> String) -> String {
-    match asked {
-        Asked::BuntedForHit { batter } => format!("Was {} bunting for a hit?", names(*batter)),
-        Asked::WouldHaveScored { runner } => format!("Would {} have scored without the error?", names(*runner)),
-        Asked::KeptGoing { runner } => format!("Did {} keep going all the way?", names(*runner)),
-        Asked::Earned { runner } => format!("Would {} have come in without that help?", names(*runner)),
-        Asked::EffectiveFinish { pitcher } => format!("Did {} finish effectively?", names(*pitcher)),
-        Asked::WouldHaveScoredAfterCatch | Asked::WinningPitcher => asked.to_string(),
     }
 }
 

@@ -10,6 +10,7 @@ use leptos::prelude::*;
 
 use super::hand::Hand;
 use super::words;
+use crate::words::language;
 
 /// Judging takes all rulings of the game: only once the tap itself has shown.
 const AFTER_PAINT: Duration = Duration::from_millis(120);
@@ -46,7 +47,7 @@ fn Line(
     let hand = Hand::get();
     let (text, answers) = hand.game_now(|game| {
         let answers = question.answers.iter().map(|a| (words::answer(game, a), a.clone())).collect::<Vec<_>>();
-        (words::question(game, &question.asked), answers)
+        (question.asked.said(language(), &|id| words::short(&game.label(id)).to_owned()), answers)
     });
     let give = move |words: String, judgment: Judgment| {
         dismiss();

@@ -6,7 +6,6 @@ use benchbook_stats::log::{
     Action, Attempt, Call, Cause, Event, How, Judgment, MisplayKind, Move, Reached, Start, Trajectory, UnseenResult,
 };
 use benchbook_stats::propose::{GotAway, Outcome};
-use benchbook_stats::ruling::question::Asked;
 use benchbook_stats::team::PlayerId;
 
 pub const UNDO: &str = "Undo";
@@ -617,20 +616,6 @@ pub fn stopped(phase: Phase) -> &'static str {
 }
 
 pub const LATER: &str = "Later: it waits in the Book";
-
-/// A matter of judgment.
-pub fn question(game: &Game, asked: &Asked) -> String {
-    let name = |id: &PlayerId| short(&game.label(*id)).to_owned();
-    match asked {
-        Asked::BuntedForHit { batter } => format!("Was {} bunting for a hit?", name(batter)),
-        Asked::WouldHaveScored { runner } => format!("Would {} have scored without the error?", name(runner)),
-        Asked::WouldHaveScoredAfterCatch => "Would the run have scored after a catch?".into(),
-        Asked::KeptGoing { runner } => format!("Did {} keep going all the way?", name(runner)),
-        Asked::Earned { runner } => format!("Would {} have come in without that help?", name(runner)),
-        Asked::WinningPitcher => "Which reliever was the most effective?".into(),
-        Asked::EffectiveFinish { pitcher } => format!("Did {} finish effectively?", name(pitcher)),
-    }
-}
 
 /// An answer to it.
 pub fn answer(game: &Game, judgment: &Judgment) -> String {

@@ -1,0 +1,2 @@
+# The Clubhouse.
+clubhouse-language = Idioma
