@@ -274,6 +274,22 @@ fn why_opens_a_number() {
     let (status, out, _) = ask("rbi of okonjo");
     assert_eq!(status, Some(0));
     assert!(out.contains("Runs batted in: Matilde Okonjo: 1\n") && out.contains("(OBR 9.04(a)(1))"), "{out}");
+    // Every number has a name; the abbreviations of the box score do too.
+    for (question, expected) in [
+        ("ip of corvane", "Innings pitched: Nadia Corvane: "),
+        ("pitches of corvane", "Pitches: Nadia Corvane: 14\n"),
+        ("decision of corvane", "Decision: Nadia Corvane: "),
+        ("LOB of home", "Left on base: "),
+        ("passed balls of okonjo", "Passed balls: Matilde Okonjo: 0\n"),
+        ("innings in the field of okonjo", "Innings in the field: Matilde Okonjo: "),
+        ("2b of okonjo", "Two-base hits: Matilde Okonjo: "),
+        ("er of corvane", "Earned runs: Nadia Corvane: "),
+    ] {
+        let (status, out, err) = ask(question);
+        assert_eq!((status, err.as_str()), (Some(0), ""), "{question}");
+        assert!(out.starts_with(expected), "{question}: {out}");
+        assert!(!out.contains("OBR custom"), "{out}");
+    }
     for (question, expected) in [
         ("luck of Iyer", "there is no number called \"luck\""),
         ("hits of nobody", "nobody in this game is called \"nobody\""),

@@ -30,7 +30,7 @@ fn batted_in(book: &Scorer) -> Vec<(bool, Because)> {
 }
 
 fn credits(book: &Scorer, credit: Credit) -> Vec<Position> {
-    let mut who: Vec<Position> = judged(book).credits.iter().filter(|(_, c)| *c == credit).map(|(p, _)| *p).collect();
+    let mut who: Vec<Position> = judged(book).credited(credit).collect();
     who.sort_unstable();
     who
 }
@@ -123,9 +123,19 @@ fn a_judgment_on_one_runner_says_nothing_of_another() {
     book.walk().walk().running(&[by(Second, Third, Cause::Steal), by(First, Second, Cause::Steal)]);
     let on = book.last();
     book.judge(Judgment::Undisputed { on, runner: PlayerId(1), yes: true });
-    let thefts = judged(&book).thefts;
-    assert_eq!(thefts.len(), 1);
-    assert_eq!((thefts[0].0, thefts[0].1.verdict), (PlayerId(2), Theft::Stolen(1)));
+    let ruled: Vec<_> = judged(&book).thefts.iter().map(|(who, t)| (*who, t.verdict, t.because, t.rule)).collect();
+    let (undisputed, stole) = ((Because::Undisputed, "9.07(g)"), (Because::Stole, "9.07(a)"));
+    assert_eq!(
+        ruled,
+        [
+            (PlayerId(1), Theft::NotStolen, undisputed.0, undisputed.1),
+            (PlayerId(2), Theft::Stolen(1), stole.0, stole.1)
+        ]
+    );
+    // Indifference seen at once is as good as judged.
+    let mut book = Scorer::nine();
+    book.walk().running(&[by(First, Second, Cause::Indifference)]);
+    assert_eq!(thefts(&book), [(1, Theft::NotStolen)]);
 }
 
 // ---- 9.05, 9.06 Hits ----
@@ -268,7 +278,7 @@ fn thrown_out_after_a_base_was_his() {
     let mut book = Scorer::nine();
     book.walk().walk();
     book.running(&[by(Second, Third, Cause::Steal), thrown_out(First, Second, Attempt::Steal, &[])]);
-    assert_eq!(thefts(&book), [(2, caught(Second))]);
+    assert_eq!(thefts(&book), [(1, Theft::NotStolen), (2, caught(Second))]);
 }
 
 #[test]
@@ -365,7 +375,7 @@ fn what_is_no_sacrifice() {
 
 #[test]
 fn grounding_into_a_double_play_takes_a_force() {
-    let is_one = |book: &Scorer| judged(book).grounded_into_double_play;
+    let is_one = |book: &Scorer| judged(book).grounded_into_double_play.is_some();
     let at_first = || batter_out(How::Force, &[Shortstop, FirstBase]);
     // Nobody was forced: the runner from second ran into the out.
     let mut book = Scorer::nine();

@@ -1,17 +1,14 @@
-//! What is proposed, told and drawn, over generated games of every code of play: proposals that can be recorded, numbers
-//! with the plays behind them, scoresheets that add up. `BENCHBOOK_GAMES` says how many games.
+//! What is proposed, told and drawn, over generated games of every code of play: proposals that can be recorded,
+//! scoresheets that add up. `BENCHBOOK_GAMES` says how many games.
 
 use std::cell::Cell;
 
-use benchbook_stats::account::why::{Batting, Number, Pitching, why};
-use benchbook_stats::account::{Account, Ruled};
+use benchbook_stats::account::Account;
 use benchbook_stats::field::{Base, Position, Side};
 use benchbook_stats::game::{Game, Phase};
 use benchbook_stats::log::{Attempt, Event, Spot, Trajectory};
 use benchbook_stats::propose::{self, Proposal, Seen};
-use benchbook_stats::ruling::{Credit, Theft};
 use benchbook_stats::sheet::draw;
-use benchbook_stats::team::PlayerId;
 use benchbook_tests::generate::trial::{games, over};
 use benchbook_tests::generate::{Dice, Scribe, tell};
 
@@ -71,83 +68,6 @@ fn whatever_is_proposed_can_be_recorded() {
     });
     println!("{} outcomes proposed", proposed.get());
     assert!(proposed.get() > 100);
-}
-
-// ---- Why ----
-
-/// Bases stolen, runs, hits ...: as many as the plays that are shown for the number.
-fn shown(game: &Game, account: &Account, number: Number) -> u32 {
-    why(game, account, number)
-        .iter()
-        .filter(|evidence| evidence.counts)
-        .map(|evidence| match evidence.reason.ruled {
-            Ruled::Theft { theft: Theft::Stolen(bases), .. } => u32::from(bases),
-            _ => 1,
-        })
-        .sum()
-}
-
-#[test]
-fn every_number_has_its_plays_behind_it() {
-    let numbers = Cell::new(0);
-    over(games(4), |plan| {
-        let game = Scribe::new(plan).finish();
-        let account = Account::of(&game);
-        let book = game.box_score();
-        let check = |number: Number, printed: u32| {
-            numbers.set(numbers.get() + 1);
-            let shown = shown(&game, &account, number);
-            assert_eq!(shown, printed, "{number:?}: {shown} shown, {printed} printed. {}", tell(&plan, &game));
-        };
-        for side in Side::BOTH {
-            let ours = book.side(side);
-            for line in &ours.batting {
-                let who: PlayerId = line.player.expect("a player's line");
-                for (number, printed) in [
-                    (Batting::AtBats, line.at_bats),
-                    (Batting::Runs, line.runs),
-                    (Batting::Hits, line.hits),
-                    (Batting::RunsBattedIn, line.runs_batted_in),
-                    (Batting::Walks, line.walks),
-                    (Batting::Strikeouts, line.strikeouts),
-                    (Batting::StolenBases, line.stolen_bases),
-                ] {
-                    check(Number::Batting(who, number), printed);
-                }
-            }
-            for line in &ours.pitching {
-                let who = line.player.expect("a player's line");
-                for (number, printed) in [
-                    (Pitching::Hits, line.hits),
-                    (Pitching::Runs, line.runs),
-                    (Pitching::EarnedRuns, line.earned_runs),
-                    (Pitching::Walks, line.walks),
-                    (Pitching::Strikeouts, line.strikeouts),
-                ] {
-                    check(Number::Pitching(who, number), printed);
-                }
-            }
-            for line in &ours.fielding {
-                let who = line.player.expect("a player's line");
-                for (credit, printed) in [
-                    (Credit::Putout, line.putouts),
-                    (Credit::Assist, line.assists),
-                    (Credit::Error, line.errors),
-                    (Credit::DoublePlay, line.double_plays),
-                    (Credit::TriplePlay, line.triple_plays),
-                ] {
-                    check(Number::Fielding(who, credit), printed);
-                }
-            }
-            let line = game.line_score();
-            check(Number::HitsOf(side), line.side(side).hits);
-            check(Number::RunsOf(side), u32::from(line.side(side).runs));
-            check(Number::ErrorsOf(side), line.side(side).errors);
-            check(Number::EarnedAgainst(side), ours.pitching_total.earned_runs);
-        }
-    });
-    println!("{} numbers asked why", numbers.get());
-    assert!(numbers.get() > 1000);
 }
 
 // ---- The scoresheet ----

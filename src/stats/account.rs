@@ -304,6 +304,33 @@ pub enum Ruled {
         /// Who.
         batter: PlayerId,
     },
+    /// Outs made while a player was at a position: on the mound they are his innings.
+    Outs {
+        /// Who.
+        player: PlayerId,
+        /// Where.
+        position: Position,
+        /// How many.
+        outs: u8,
+    },
+    /// The pitches of a turn at the plate, as far as one pitcher threw them.
+    Pitches {
+        /// Who threw.
+        pitcher: PlayerId,
+        /// To whom.
+        batter: Option<PlayerId>,
+        /// Balls.
+        balls: u32,
+        /// Strikes, balls in play among them.
+        strikes: u32,
+    },
+    /// Runners left on base, by a batter or by the side.
+    LeftOnBase {
+        /// At whose out; `None` for the side's whole half.
+        batter: Option<PlayerId>,
+        /// How many.
+        runners: u8,
+    },
     /// A pitcher's decision.
     Decision {
         /// Whose.
@@ -355,8 +382,8 @@ pub enum Grounds {
 pub struct Reason {
     /// What was ruled.
     pub ruled: Ruled,
-    /// Why, where it isn't plain from what happened.
-    pub because: Option<Grounds>,
+    /// Why.
+    pub because: Grounds,
     /// Other plays it rests on.
     pub rests_on: Vec<EntryId>,
     /// Section of the Official Baseball Rules; "custom" where they have none.
@@ -488,7 +515,7 @@ impl Teller<'_> {
         let Some(half) = self.account.halves.last_mut().filter(|_| !play.nullified) else { return };
         half.runs += u16::from(play.runs());
         half.hits += u16::from(judged.result.as_ref().is_some_and(|r| r.verdict.hit_bases().is_some()));
-        half.errors += judged.credits.iter().filter(|(_, c)| *c == Credit::Error).count() as u16;
+        half.errors += judged.credited(Credit::Error).count() as u16;
     }
 }
 

@@ -14,6 +14,7 @@ mod proof;
 mod score;
 
 pub use batting::BattingLine;
+pub(crate) use batting::left_by;
 pub use fielding::FieldingLine;
 pub use pitching::PitchingLine;
 pub use proof::Proof;

@@ -19,7 +19,7 @@ mod theft;
 pub use batter::BatterResult;
 pub use because::Because;
 pub use credit::Credit;
-pub use theft::Theft;
+pub use theft::{GotAway, Theft};
 
 /// What was decided, why, and by which rule.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -36,30 +36,37 @@ pub struct Ruling<V> {
 
 /// All rulings on one play.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-#[allow(clippy::struct_excessive_bools)] // each is a plain yes or no of the play
 pub struct Judged {
     /// What the plate appearance that ended counts as.
     pub result: Option<Ruling<BatterResult>>,
     /// For each run: whether it was batted in.
     pub runs: Vec<(PlayerId, Ruling<bool>)>,
     /// The batter grounded into a double play.
-    pub grounded_into_double_play: bool,
+    pub grounded_into_double_play: Option<Ruling<()>>,
     /// Stolen bases, runners caught stealing or picked off.
     pub thefts: Vec<(PlayerId, Ruling<Theft>)>,
     /// Putouts, assists, errors and double plays, by position.
-    pub credits: Vec<(Position, Credit)>,
-    /// A wild pitch (OBR 9.13(a)).
-    pub wild_pitch: bool,
-    /// A passed ball (OBR 9.13(b)).
-    pub passed_ball: bool,
+    pub credits: Vec<(Position, Ruling<Credit>)>,
+    /// A wild pitch or a passed ball, never both (OBR 9.13).
+    pub got_away: Option<Ruling<GotAway>>,
     /// A balk.
-    pub balk: bool,
+    pub balk: Option<Ruling<()>>,
 }
 
 impl Judged {
     /// Runs batted in.
     pub fn runs_batted_in(&self) -> u32 {
         self.runs.iter().filter(|(_, r)| r.verdict).count() as u32
+    }
+
+    /// Fielders credited or charged so, by position.
+    pub fn credited(&self, credit: Credit) -> impl Iterator<Item = Position> + '_ {
+        self.credits.iter().filter(move |(_, ruling)| ruling.verdict == credit).map(|(position, _)| *position)
+    }
+
+    /// The pitch got away like that.
+    pub fn is(&self, got_away: GotAway) -> bool {
+        self.got_away.as_ref().is_some_and(|ruling| ruling.verdict == got_away)
     }
 }
 
@@ -116,15 +123,14 @@ fn judge(play: &Play, judgments: &Judgments) -> Judged {
     }
     let result = batter::rule(play, judgments);
     let grounded_into_double_play = batter::grounded_into_double_play(play);
-    let runs = run::rule(play, result.as_ref().map(|r| r.verdict), grounded_into_double_play, judgments);
-    let (wild_pitch, passed_ball) = theft::got_away(play, judgments);
+    let double_play = grounded_into_double_play.is_some();
+    let runs = run::rule(play, result.as_ref().map(|r| r.verdict), double_play, judgments);
     Judged {
         runs,
         grounded_into_double_play,
         thefts: theft::rule(play, judgments),
         credits: credit::rule(play, result.as_ref()),
-        wild_pitch,
-        passed_ball,
+        got_away: theft::got_away(play, judgments),
         balk: theft::balk(play),
         result,
     }

@@ -200,7 +200,7 @@ impl<'a> Writer<'a> {
         if let Some(sums) = self.sums() {
             sums.runs += u16::from(play.runs());
             sums.hits += u16::from(judged.result.as_ref().is_some_and(|r| r.verdict.hit_bases().is_some()));
-            sums.errors += judged.credits.iter().filter(|(_, c)| *c == Credit::Error).count() as u16;
+            sums.errors += judged.credited(Credit::Error).count() as u16;
         }
     }
 

@@ -5,7 +5,7 @@ use crate::field::Position;
 use crate::game::{Game, Play};
 use crate::ruling::decision::{Decision, decisions};
 use crate::ruling::earned::RunCharge;
-use crate::ruling::{Because, Book, Credit, Judged, Ruling};
+use crate::ruling::{Because, Book, GotAway, Judged, Ruling};
 use crate::team::PlayerId;
 
 pub(super) fn of(play: &Play, judged: &Judged, book: &Book) -> Vec<Reason> {
@@ -17,9 +17,8 @@ pub(super) fn of(play: &Play, judged: &Judged, book: &Book) -> Vec<Reason> {
     if let (Some(batter), Some(ruling)) = (batter, &judged.result) {
         reasons.push(ruled(Ruled::Result { batter, result: ruling.verdict }, ruling));
     }
-    let plain = |ruled, rule| Reason { ruled, because: None, rests_on: Vec::new(), rule, entry: play.entry };
-    if let Some(batter) = batter.filter(|_| judged.grounded_into_double_play) {
-        reasons.push(plain(Ruled::GroundedIntoDoublePlay { batter }, "9.02(a)(17)"));
+    if let (Some(batter), Some(ruling)) = (batter, &judged.grounded_into_double_play) {
+        reasons.push(ruled(Ruled::GroundedIntoDoublePlay { batter }, ruling));
     }
     for (runner, ruling) in &judged.runs {
         reasons.push(ruled(Ruled::Run { runner: *runner, batter, batted_in: ruling.verdict }, ruling));
@@ -28,19 +27,17 @@ pub(super) fn of(play: &Play, judged: &Judged, book: &Book) -> Vec<Reason> {
     for (runner, ruling) in &judged.thefts {
         reasons.push(ruled(Ruled::Theft { runner: *runner, theft: ruling.verdict }, ruling));
     }
-    if judged.wild_pitch {
-        reasons.push(plain(Ruled::GotAway { wild: true, player: play.before.pitcher }, "9.13(a)"));
+    if let Some(ruling) = &judged.got_away {
+        let wild = ruling.verdict == GotAway::WildPitch;
+        let player = if wild { play.before.pitcher } else { play.defence.at(Position::Catcher) };
+        reasons.push(ruled(Ruled::GotAway { wild, player }, ruling));
     }
-    if judged.passed_ball {
-        let player = play.defence.at(Position::Catcher);
-        reasons.push(plain(Ruled::GotAway { wild: false, player }, "9.13(b)"));
+    if let Some(ruling) = &judged.balk {
+        reasons.push(ruled(Ruled::Balk { pitcher: play.before.pitcher }, ruling));
     }
-    if judged.balk {
-        reasons.push(plain(Ruled::Balk { pitcher: play.before.pitcher }, "6.02(a)"));
-    }
-    for (position, credit) in &judged.credits {
-        let ruled = Ruled::Fielding { fielder: play.defence.at(*position), position: *position, credit: *credit };
-        reasons.push(plain(ruled, rule_of(*credit)));
+    for (position, ruling) in &judged.credits {
+        let (fielder, position) = (play.defence.at(*position), *position);
+        reasons.push(ruled(Ruled::Fielding { fielder, position, credit: ruling.verdict }, ruling));
     }
     reasons
 }
@@ -49,7 +46,7 @@ fn ruled<V>(what: Ruled, ruling: &Ruling<V>) -> Reason {
     let because: Because = ruling.because;
     Reason {
         ruled: what,
-        because: Some(Grounds::Ruling(because)),
+        because: Grounds::Ruling(because),
         rests_on: Vec::new(),
         rule: ruling.rule,
         entry: ruling.entry,
@@ -70,7 +67,7 @@ fn run(charge: &RunCharge) -> Reason {
     rests_on.sort_unstable();
     rests_on.dedup();
     rests_on.retain(|entry| *entry != charge.entry);
-    let because = Some(Grounds::Run { pitcher: charge.because.clone(), team, answers: charge.answers });
+    let because = Grounds::Run { pitcher: charge.because.clone(), team, answers: charge.answers };
     Reason { ruled, because, rests_on, rule: charge.rule, entry: charge.entry }
 }
 
@@ -81,7 +78,7 @@ pub(super) fn of_pitcher(game: &Game, pitcher: PlayerId) -> Vec<Reason> {
     let one = |credit, decision: &Decision| {
         (decision.pitcher == pitcher).then(|| Reason {
             ruled: Ruled::Decision { pitcher, credit },
-            because: Some(Grounds::Decision(decision.because)),
+            because: Grounds::Decision(decision.because),
             rests_on: Vec::new(),
             rule: decision.rule,
             entry: decision.because.entry().unwrap_or(last),
@@ -101,13 +98,4 @@ pub(super) fn of_pitcher(game: &Game, pitcher: PlayerId) -> Vec<Reason> {
     .into_iter()
     .flatten()
     .collect()
-}
-
-const fn rule_of(credit: Credit) -> &'static str {
-    match credit {
-        Credit::Putout => "9.09",
-        Credit::Assist => "9.10",
-        Credit::Error => "9.12",
-        Credit::DoublePlay | Credit::TriplePlay => "9.11",
-    }
 }

@@ -98,12 +98,12 @@ fn at_bat(
                 result,
                 ball: ball(batted),
                 how: out.map(|o| o.how),
-                by: if judged.grounded_into_double_play {
+                by: if judged.grounded_into_double_play.is_some() {
                     whole_chain(play)
                 } else {
                     out.map(|o| o.by.clone()).unwrap_or_default()
                 },
-                double_play: judged.grounded_into_double_play,
+                double_play: judged.grounded_into_double_play.is_some(),
                 misplay: first_error.map(|(_, m)| m.kind),
             });
         }

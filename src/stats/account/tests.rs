@@ -85,7 +85,7 @@ fn a_number_opens_to_the_plays_behind_it() {
         for line in &score.side(side).batting {
             let Some(id) = line.player else { continue };
             let count =
-                |number| why(&game, &account, Number::Batting(id, number)).iter().filter(|e| e.counts).count() as u32;
+                |number| why(&game, &account, Number::Batting(id, number)).iter().filter(|e| e.counts()).count() as u32;
             assert_eq!(count(Batting::Hits), line.hits, "{}", line.name);
             assert_eq!(count(Batting::AtBats), line.at_bats, "{}", line.name);
             assert_eq!(count(Batting::Runs), line.runs, "{}", line.name);
@@ -95,15 +95,16 @@ fn a_number_opens_to_the_plays_behind_it() {
         }
         for line in &score.side(side).pitching {
             let Some(id) = line.player else { continue };
-            let count =
-                |number| why(&game, &account, Number::Pitching(id, number)).iter().filter(|e| e.counts).count() as u32;
+            let count = |number| {
+                why(&game, &account, Number::Pitching(id, number)).iter().filter(|e| e.counts()).count() as u32
+            };
             assert_eq!(count(Pitching::Hits), line.hits, "{}", line.name);
             assert_eq!(count(Pitching::Walks), line.walks, "{}", line.name);
             assert_eq!(count(Pitching::Strikeouts), line.strikeouts, "{}", line.name);
             assert_eq!(count(Pitching::Runs), line.runs, "{}", line.name);
             assert_eq!(count(Pitching::EarnedRuns), line.earned_runs, "{}", line.name);
         }
-        let counted = |number| why(&game, &account, number).iter().filter(|e| e.counts).count() as u32;
+        let counted = |number| why(&game, &account, number).iter().filter(|e| e.counts()).count() as u32;
         assert_eq!(counted(Number::ErrorsOf(side)), game.line_score().side(side).errors);
         assert_eq!(counted(Number::HitsOf(side)), game.line_score().side(side).hits);
         assert_eq!(counted(Number::RunsOf(side)), u32::from(game.line_score().side(side).runs));
@@ -117,7 +118,7 @@ fn what_does_not_count_is_listed_with_its_reason() {
     let account = Account::of(&game);
     let id = player(&game, "Idris Fontaine");
     let evidence = why(&game, &account, Number::Batting(id, Batting::Hits));
-    assert!(evidence.iter().any(|e| !e.counts && e.reason.because.is_some()));
+    assert!(evidence.iter().any(|e| !e.counts()));
     assert!(evidence.iter().all(|e| !e.reason.rule.is_empty()));
 }
 
@@ -153,7 +154,7 @@ fn an_unearned_run_rests_on_the_plays_before_it() {
     let game = harbor();
     let account = Account::of(&game);
     let unearned: Vec<_> =
-        why(&game, &account, Number::EarnedAgainst(Side::Visitors)).into_iter().filter(|e| !e.counts).collect();
+        why(&game, &account, Number::EarnedAgainst(Side::Visitors)).into_iter().filter(|e| !e.counts()).collect();
     assert_eq!(unearned.len(), 2, "7 runs, 5 of them earned for the side");
     assert!(unearned.iter().any(|e| !e.reason.rests_on.is_empty()), "one reached base on an error in an earlier play");
     assert!(unearned.iter().flat_map(|e| &e.reason.rests_on).all(|entry| account.line(*entry).is_some()));

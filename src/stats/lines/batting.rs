@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::duties;
 use crate::field::Side;
-use crate::game::Game;
+use crate::game::{Game, Play};
 use crate::log::Start;
 use crate::rates::{self, Rate};
 use crate::ruling::{BatterResult, Book, Theft};
@@ -156,6 +156,15 @@ impl BattingLine {
     }
 }
 
+/// Runners a turn at the plate left on base.
+pub(crate) fn left_by(play: &Play) -> u32 {
+    if !play.ends_half || play.nullified {
+        return 0;
+    }
+    let gone = |from: Start| play.moves.iter().any(|m| m.from == from && (m.scored || m.out.is_some()));
+    play.before.runners().filter(|(base, _)| !gone(Start::from(*base))).count() as u32
+}
+
 pub(super) fn lines(game: &Game, book: &Book, side: Side) -> Vec<BattingLine> {
     let Some(lineup) = game.lineup(side) else { return Vec::new() };
     let mut lines: Vec<BattingLine> = lineup
@@ -180,13 +189,8 @@ pub(super) fn lines(game: &Game, book: &Book, side: Side) -> Vec<BattingLine> {
             let at = find(&mut lines, batter);
             lines[at].enter(result.verdict);
             lines[at].runs_batted_in += judged.runs_batted_in();
-            lines[at].grounded_into_double_plays += u32::from(judged.grounded_into_double_play);
-            if play.ends_half {
-                let left = play.before.runners().filter(|(base, _)| {
-                    !play.moves.iter().any(|m| m.from == Start::from(*base) && (m.scored || m.out.is_some()))
-                });
-                lines[at].left_on_base += left.count() as u32;
-            }
+            lines[at].grounded_into_double_plays += u32::from(judged.grounded_into_double_play.is_some());
+            lines[at].left_on_base += left_by(play);
         }
         for m in play.moves.iter().filter(|m| m.scored) {
             let at = find(&mut lines, m.runner);
@@ -197,7 +201,7 @@ pub(super) fn lines(game: &Game, book: &Book, side: Side) -> Vec<BattingLine> {
             match theft.verdict {
                 Theft::Stolen(bases) => lines[at].stolen_bases += u32::from(bases),
                 Theft::Caught { .. } => lines[at].caught_stealing += 1,
-                Theft::PickedOff => {}
+                Theft::PickedOff | Theft::NotStolen => {}
             }
         }
     }

@@ -6,7 +6,7 @@ use super::{PlayedOuts, duties};
 use crate::field::{Outs, Position, Side};
 use crate::game::Game;
 use crate::rates::{self, Rate};
-use crate::ruling::{Book, Credit, Theft};
+use crate::ruling::{Book, Credit, GotAway, Theft};
 use crate::team::PlayerId;
 
 /// What one player did in the field.
@@ -107,10 +107,10 @@ pub(super) fn lines(game: &Game, book: &Book, side: Side) -> Vec<FieldingLine> {
                 lines[at].play_outs(position, outs);
             }
         }
-        for (position, credit) in &judged.credits {
+        for (position, ruling) in &judged.credits {
             let Some(player) = play.defence.at(*position) else { continue };
             let at = find(&mut lines, player);
-            match credit {
+            match ruling.verdict {
                 Credit::Putout => lines[at].putouts += 1,
                 Credit::Assist => lines[at].assists += 1,
                 Credit::Error => lines[at].errors += 1,
@@ -121,9 +121,10 @@ pub(super) fn lines(game: &Game, book: &Book, side: Side) -> Vec<FieldingLine> {
         if let Some(catcher) = play.defence.at(Position::Catcher) {
             let stolen: u32 = judged.thefts.iter().filter_map(|(_, t)| t.verdict.stolen()).map(u32::from).sum();
             let caught = judged.thefts.iter().filter(|(_, t)| matches!(t.verdict, Theft::Caught { .. })).count() as u32;
-            if judged.passed_ball || stolen > 0 || caught > 0 {
+            let passed = judged.is(GotAway::PassedBall);
+            if passed || stolen > 0 || caught > 0 {
                 let at = find(&mut lines, catcher);
-                lines[at].passed_balls += u32::from(judged.passed_ball);
+                lines[at].passed_balls += u32::from(passed);
                 lines[at].stolen_bases_allowed += stolen;
                 lines[at].runners_caught += caught;
             }

@@ -6,7 +6,7 @@ use crate::field::{Outs, Side};
 use crate::game::{Game, Thrown};
 use crate::rates::{self, Rate};
 use crate::ruling::decision::Decisions;
-use crate::ruling::{BatterResult, Book};
+use crate::ruling::{BatterResult, Book, GotAway};
 use crate::team::PlayerId;
 
 /// What one pitcher did.
@@ -164,8 +164,8 @@ pub(super) fn lines(game: &Game, book: &Book, side: Side) -> Vec<PitchingLine> {
             continue;
         }
         lines[at].outs += Outs(u32::from(play.outs()));
-        lines[at].wild_pitches += u32::from(judged.wild_pitch);
-        lines[at].balks += u32::from(judged.balk);
+        lines[at].wild_pitches += u32::from(judged.is(GotAway::WildPitch));
+        lines[at].balks += u32::from(judged.balk.is_some());
         if let (Some(charged), Some(result)) = (play.turn.and_then(|t| t.pitcher), &judged.result) {
             let at = find(&mut lines, charged);
             lines[at].face(result.verdict);

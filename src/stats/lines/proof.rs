@@ -52,8 +52,7 @@ pub(super) fn prove(game: &Game, book: &Book, side: Side, total: &BattingLine) -
     let putouts = book
         .plays(game)
         .filter(|(p, _)| p.batting() == side && !p.nullified)
-        .flat_map(|(_, judged)| &judged.credits)
-        .filter(|(_, credit)| *credit == Credit::Putout)
+        .flat_map(|(_, judged)| judged.credited(Credit::Putout))
         .count() as u32;
     let placed = game
         .halves()

@@ -60,7 +60,7 @@ pub(super) fn line_score(game: &Game, book: &Book) -> LineScore {
             *runs = runs.saturating_add(u16::from(play.runs()));
         }
         side.hits += u32::from(judged.result.as_ref().is_some_and(|r| r.verdict.hit_bases().is_some()));
-        let errors = judged.credits.iter().filter(|(_, c)| *c == Credit::Error).count() as u32;
+        let errors = judged.credited(Credit::Error).count() as u32;
         sides[play.batting().other().index()].errors += errors;
     }
     let over = matches!(game.situation().phase, Phase::Over(_));

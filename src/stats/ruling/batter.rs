@@ -217,7 +217,12 @@ fn sacrifice_fly(play: &Play, batter: &Moved, judgments: &Judgments) -> Option<V
 }
 
 /// Grounded into a force or reverse-force double play (OBR 9.02(a)(17), 9.04(b)(1)).
-pub(super) fn grounded_into_double_play(play: &Play) -> bool {
+pub(super) fn grounded_into_double_play(play: &Play) -> Option<Ruling<()>> {
+    let ruling = Ruling { verdict: (), because: Because::Grounded, rule: "9.02(a)(17)", entry: play.entry };
+    is_ground_ball_double_play(play).then_some(ruling)
+}
+
+fn is_ground_ball_double_play(play: &Play) -> bool {
     let grounded = play.batted.as_ref().is_some_and(|b| matches!(b.trajectory, Trajectory::Ground | Trajectory::Bunt));
     if !grounded || play.outs() < 2 {
         return false;

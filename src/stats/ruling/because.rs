@@ -3,6 +3,7 @@
 use core::fmt;
 
 use crate::field::Position;
+use crate::log::MisplayKind;
 
 /// Why a ruling is what it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -71,8 +72,6 @@ pub enum Because {
     OtherRunnerOut,
     /// Nobody tried to stop him.
     Undisputed,
-    /// He was forced along.
-    Entitled,
     /// Put out stealing.
     CaughtStealing,
     /// Put out oversliding the base he stole.
@@ -83,6 +82,61 @@ pub enum Because {
     PickedOff,
     /// The throw had him, but it was muffed.
     MuffedThrow,
+    /// Grounded into a force or reverse-force double play.
+    Grounded,
+    /// The catcher could not have stopped the pitch with ordinary effort.
+    PitchedWild,
+    /// The catcher could have stopped the pitch with ordinary effort.
+    LetPass,
+    /// The umpire called a balk.
+    Balked,
+    /// Caught the ball in the air.
+    CaughtFly,
+    /// The infield fly rule.
+    InfieldFly,
+    /// Held a throw in time at the base.
+    HeldThrow,
+    /// Had the ball and touched the base alone.
+    TouchedBase,
+    /// Tagged the runner.
+    Tagged,
+    /// Had the ball for the appeal.
+    Appealed,
+    /// The third strike: the catcher's by rule.
+    CaughtThirdStrike,
+    /// Out by rule, with the catcher credited.
+    CatcherByRule,
+    /// A runner was hit by the batted ball: the nearest fielder's.
+    NearestTheBall,
+    /// The runner hindered this fielder.
+    WasHindered,
+    /// A runner passed another: the nearest fielder's.
+    NearestThePassing,
+    /// The runner left the base path to avoid this fielder.
+    WasAvoided,
+    /// Out by another rule: the nearest fielder's.
+    NearestByRule,
+    /// Threw or turned the ball on its way to an out.
+    Threw,
+    /// Threw to a play that ended in interference or out of the base path.
+    ThrewToRuleOut,
+    /// His throw would have made the out but for an error.
+    ThrewInVain,
+    /// A misplay that ordinary effort would have avoided.
+    Misplayed {
+        /// What kind.
+        kind: MisplayKind,
+        /// Somebody who would have been out was not; otherwise it gave bases away.
+        gave_life: bool,
+    },
+    /// Handled the ball in a double or triple play of so many outs.
+    TookPart(u8),
+    /// Outs made with this player at that position.
+    AtHisPost,
+    /// Balls thrown to the batter.
+    Pitched,
+    /// Runners still on base.
+    LeftStanding,
 }
 
 impl fmt::Display for Because {
@@ -141,7 +195,6 @@ impl fmt::Display for Because {
             }
             Self::OtherRunnerOut => "Another runner was put out in the same attempt: no stolen base for anyone.",
             Self::Undisputed => "The defence did not try to stop it: no stolen base.",
-            Self::Entitled => "The runner was entitled to the base: no stolen base.",
             Self::CaughtStealing => "Put out trying to steal.",
             Self::Overslid => "Put out oversliding the base: caught stealing, no stolen base.",
             Self::BrokeFromPickoff => "Picked off, and broke for the next base: caught stealing.",
@@ -149,9 +202,68 @@ impl fmt::Display for Because {
             Self::MuffedThrow => {
                 "The throw was in time, but it was muffed: caught stealing, an error, and no stolen base."
             }
+            Self::Grounded => {
+                "Two outs on a ground ball: both runners forced, or the batter at first and a runner he had forced to run."
+            }
+            Self::PitchedWild => {
+                "Ordinary effort by the catcher could not have stopped the pitch, and somebody gained a base on it."
+            }
+            Self::LetPass => {
+                "Ordinary effort by the catcher would have stopped the pitch, and somebody gained a base on it."
+            }
+            Self::Balked => "The umpire called a balk, and the runners were given a base.",
+            Self::CaughtFly => "Caught the ball in the air.",
+            Self::InfieldFly => {
+                "The umpire called an infield fly: the batter is out, caught or not, and the putout goes to the fielder under it."
+            }
+            Self::HeldThrow => "Held the throw in time, at the base or on the runner.",
+            Self::TouchedBase => "Had the ball and reached the base, or the runner, alone.",
+            Self::Tagged => "Tagged the runner off the base.",
+            Self::Appealed => "Had the ball when the defence appealed.",
+            Self::CaughtThirdStrike => "Three strikes: the rules give the putout to the catcher.",
+            Self::CatcherByRule => "Out by rule, not by a play: the rules give the putout to the catcher.",
+            Self::NearestTheBall => {
+                "The runner was hit by the batted ball: the rules give the putout to the fielder nearest the ball."
+            }
+            Self::WasHindered => "The runner hindered this fielder: the rules give him the putout.",
+            Self::NearestThePassing => {
+                "One runner passed another: the rules give the putout to the fielder nearest to where it happened."
+            }
+            Self::WasAvoided => {
+                "The runner left the base path, or gave up: the rules give the putout to the fielder he ran from."
+            }
+            Self::NearestByRule => "Out by rule, not by a play: the putout goes to the fielder nearest to it.",
+            Self::Threw => "Threw the ball, or turned its way, before the putout.",
+            Self::ThrewToRuleOut => {
+                "Threw the ball in a play on which the runner was then out for interference or for leaving the base path."
+            }
+            Self::ThrewInVain => "His throw would have made the out, but for the error that followed.",
+            Self::Misplayed { kind, gave_life } => return misplayed(f, *kind, *gave_life),
+            Self::TookPart(3) => "Had a putout or an assist in it: three outs on one play, and no error between them.",
+            Self::TookPart(_) => "Had a putout or an assist in it: two outs on one play, and no error between them.",
+            Self::AtHisPost => "Made while he was there. Three outs are an inning.",
+            Self::Pitched => "Every ball thrown to this batter. A ball hit into play is a strike.",
+            Self::LeftStanding => "Neither in nor out when it ended.",
         };
         f.write_str(text)
     }
+}
+
+fn misplayed(f: &mut fmt::Formatter<'_>, kind: MisplayKind, gave_life: bool) -> fmt::Result {
+    let what = match kind {
+        MisplayKind::DroppedFoul => {
+            return f
+                .write_str("A foul fly that ordinary effort would have caught fell, and the batter's turn went on.");
+        }
+        MisplayKind::Interference => return write!(f, "{}", Because::CatcherInterference),
+        MisplayKind::Obstruction => "A runner was obstructed",
+        MisplayKind::Fielding => "Ordinary effort would have fielded the ball",
+        MisplayKind::Throwing => "The throw was wild",
+        MisplayKind::Muff => "A good throw was not held",
+        MisplayKind::DroppedFly => "Ordinary effort would have caught the fly",
+    };
+    let cost = if gave_life { "somebody was safe who would have been out" } else { "somebody gained a base by it" };
+    write!(f, "{what}, and {cost}.")
 }
 
 const fn base_word(number: u8) -> &'static str {

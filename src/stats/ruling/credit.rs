@@ -3,7 +3,9 @@
 use super::{BatterResult, Because, Judged, Ruling};
 use crate::field::Position;
 use crate::game::{Play, TurnKind};
-use crate::log::{Cause, How, MisplayKind, Out, Start};
+use crate::log::{Cause, EntryId, How, MisplayKind, Out, Start};
+
+mod reason;
 
 /// What a fielder is credited with or charged.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -20,35 +22,60 @@ pub enum Credit {
     TriplePlay,
 }
 
-pub(super) fn rule(play: &Play, result: Option<&Ruling<BatterResult>>) -> Vec<(Position, Credit)> {
-    let mut credits = Vec::new();
+/// The credits of one play as they are given out.
+struct Credits {
+    entry: EntryId,
+    given: Vec<(Position, Ruling<Credit>)>,
+}
+
+impl Credits {
+    fn give(&mut self, to: Position, verdict: Credit, (because, rule): (Because, &'static str)) {
+        self.given.push((to, Ruling { verdict, because, rule, entry: self.entry }));
+    }
+
+    /// One assist a fielder for one out, however often he handled the ball (OBR 9.10(a)).
+    fn assists(&mut self, before: &[Position], grounds: (Because, &'static str)) {
+        for (i, position) in before.iter().enumerate() {
+            if !before[..i].contains(position) {
+                self.give(*position, Credit::Assist, grounds);
+            }
+        }
+    }
+
+    fn has_error(&self, of: Position) -> bool {
+        self.given.iter().any(|(position, ruling)| *position == of && ruling.verdict == Credit::Error)
+    }
+}
+
+pub(super) fn rule(play: &Play, result: Option<&Ruling<BatterResult>>) -> Vec<(Position, Ruling<Credit>)> {
+    let mut credits = Credits { entry: play.entry, given: Vec::new() };
     if play.nullified {
-        return credits;
+        return credits.given;
     }
     for out in play.moves.iter().filter_map(|m| m.out.as_ref()) {
         let by = chain(play, out);
         if let Some((putout, before)) = by.split_last() {
-            assists(before, &mut credits);
-            credits.push((*putout, Credit::Putout));
+            credits.assists(before, reason::assist(out));
+            credits.give(*putout, Credit::Putout, reason::putout(play, out, by));
         }
     }
     let judged = result.filter(|r| r.because == Because::Judged).map(|r| r.verdict);
     let overruled = judged.and_then(|_| batters_error(play));
-    for (_, misplay) in play.misplays.iter().enumerate().filter(|(i, _)| Some(*i) != overruled) {
-        assists(&misplay.after, &mut credits);
-        credits.push((misplay.by, Credit::Error));
+    for (i, misplay) in play.misplays.iter().enumerate().filter(|(i, _)| Some(*i) != overruled) {
+        credits.assists(&misplay.after, (Because::ThrewInVain, "9.10(a)(1)"));
+        credits.give(misplay.by, Credit::Error, reason::error(play, i, misplay));
     }
     if let Some(BatterResult::ReachedOnError(by)) = judged
-        && !credits.contains(&(by, Credit::Error))
+        && !credits.has_error(by)
     {
-        credits.push((by, Credit::Error));
+        credits.give(by, Credit::Error, (Because::Judged, "9.12(a)(1)"));
     }
     let interference = play.turn.is_some_and(|t| t.kind == TurnKind::CatcherInterference)
         && !play.misplays.iter().any(|m| m.kind == MisplayKind::Interference);
     if interference {
-        credits.push((Position::Catcher, Credit::Error));
+        credits.give(Position::Catcher, Credit::Error, (Because::CatcherInterference, "9.12(c)"));
     }
-    credits
+    credits.given
 }
 
 /// The error by which the entry says the batter reached, if it did nothing else: who is charged, and whether anybody is,
@@ -60,15 +87,6 @@ fn batters_error(play: &Play) -> Option<usize> {
     let only =
         uses.filter(|(_, leg)| leg.cause == first.cause).all(|(from, leg)| from == Start::Batter && leg == first);
     only.then_some(usize::from(by_error))
-}
-
-/// One assist a fielder for one out, however often he handled the ball (OBR 9.10(a)).
-fn assists(before: &[Position], credits: &mut Vec<(Position, Credit)>) {
-    for (i, position) in before.iter().enumerate() {
-        if !before[..i].contains(position) {
-            credits.push((*position, Credit::Assist));
-        }
-    }
 }
 
 /// Who made the out; where the scorer named nobody, the fielder the rule names (OBR 9.09(b), (c)).
@@ -102,12 +120,16 @@ pub(super) fn multiple_plays(plays: &[&Play], judged: &mut [Judged]) {
             let mut took_part: Vec<Position> = judged[start..end]
                 .iter()
                 .flat_map(|j| &j.credits)
-                .filter(|(_, c)| matches!(c, Credit::Putout | Credit::Assist))
+                .filter(|(_, ruling)| matches!(ruling.verdict, Credit::Putout | Credit::Assist))
                 .map(|(position, _)| *position)
                 .collect();
             took_part.sort_unstable();
             took_part.dedup();
-            judged[end - 1].credits.extend(took_part.into_iter().map(|p| (p, credit)));
+            let mut credits = Credits { entry: plays[end - 1].entry, given: Vec::new() };
+            for position in took_part {
+                credits.give(position, credit, (Because::TookPart(outs), "9.11"));
+            }
+            judged[end - 1].credits.append(&mut credits.given);
         }
         start = end;
     }

@@ -20,6 +20,17 @@ pub enum Theft {
     },
     /// Picked off and put out going back: no caught stealing.
     PickedOff,
+    /// Gained bases, and none of them counts as stolen.
+    NotStolen,
+}
+
+/// A pitch on which somebody gained a base because it was not held (OBR 9.13).
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum GotAway {
+    /// Charged to the pitcher.
+    WildPitch,
+    /// Charged to the catcher.
+    PassedBall,
 }
 
 impl Theft {
@@ -51,16 +62,25 @@ pub(super) fn rule(play: &Play, judgments: &Judgments) -> Vec<(PlayerId, Ruling<
             .map(|leg| leg.to)
             .collect::<Vec<_>>();
         if stolen.is_empty() {
+            if m.legs.iter().any(|leg| leg.cause == Cause::Indifference) {
+                thefts.push((m.runner, ruling(Theft::NotStolen, Because::Undisputed, "9.07(g)")));
+            }
             continue;
         }
         let undisputed = judgments.find(play.entry, |j| match j {
             Judgment::Undisputed { runner, yes, .. } if *runner == m.runner => Some(*yes),
             _ => None,
         });
-        let other_out = somebody_out && caught(m).is_none();
-        if undisputed != Some(true) && !other_out {
-            thefts.push((m.runner, ruling(Theft::Stolen(stolen.len() as u8), Because::Stole, "9.07(a)")));
-        }
+        thefts.push((
+            m.runner,
+            if undisputed == Some(true) {
+                ruling(Theft::NotStolen, Because::Undisputed, "9.07(g)")
+            } else if somebody_out && caught(m).is_none() {
+                ruling(Theft::NotStolen, Because::OtherRunnerOut, "9.07(d)")
+            } else {
+                ruling(Theft::Stolen(stolen.len() as u8), Because::Stole, "9.07(a)")
+            },
+        ));
     }
     for misplay in play.misplays.iter().filter(|m| m.stealing) {
         let index = play.misplays.iter().position(|m| m == misplay).unwrap_or(0) as u8;
@@ -100,23 +120,29 @@ fn caught(m: &Moved) -> Option<(Theft, Because, &'static str)> {
 }
 
 /// Whether a pitch got away, and by whom: never both (OBR 9.13).
-pub(super) fn got_away(play: &Play, judgments: &Judgments) -> (bool, bool) {
+pub(super) fn got_away(play: &Play, judgments: &Judgments) -> Option<Ruling<GotAway>> {
     if play.nullified {
-        return (false, false);
+        return None;
     }
     let gained = |cause| play.moves.iter().any(|m| m.legs.iter().any(|leg| leg.cause == cause));
     let (wild, passed) = (gained(Cause::WildPitch), gained(Cause::PassedBall));
     if !wild && !passed {
-        return (false, false);
+        return None;
     }
     let judged = judgments.find(play.entry, |j| match j {
         Judgment::GotAway { wild, .. } => Some(*wild),
         _ => None,
     });
-    let wild = judged.unwrap_or(wild);
-    (wild, !wild)
+    let (verdict, usual, rule) = if judged.unwrap_or(wild) {
+        (GotAway::WildPitch, Because::PitchedWild, "9.13(a)")
+    } else {
+        (GotAway::PassedBall, Because::LetPass, "9.13(b)")
+    };
+    let because = if judged.is_some() { Because::Judged } else { usual };
+    Some(Ruling { verdict, because, rule, entry: play.entry })
 }
 
-pub(super) fn balk(play: &Play) -> bool {
-    play.moves.iter().any(|m| m.legs.iter().any(|leg| leg.cause == Cause::Balk))
+pub(super) fn balk(play: &Play) -> Option<Ruling<()>> {
+    let called = play.moves.iter().any(|m| m.legs.iter().any(|leg| leg.cause == Cause::Balk));
+    called.then_some(Ruling { verdict: (), because: Because::Balked, rule: "6.02(a)", entry: play.entry })
 }

@@ -124,7 +124,7 @@ fn put_out(play: &Play, judged: &Judged, how: Option<How>, own: Option<&Moved>) 
             Mark::Caught { trajectory, by, foul, infield_fly }
         }
         Some(How::Interference | How::OutOfTurn | How::LeftPath | How::OtherRule) => Mark::ByRule,
-        _ if judged.grounded_into_double_play => Mark::PutOut { by: whole_chain(play), double_play: true },
+        _ if judged.grounded_into_double_play.is_some() => Mark::PutOut { by: whole_chain(play), double_play: true },
         _ => {
             let by = own.and_then(|m| m.out.as_ref()).map(|o| o.by.clone()).unwrap_or_default();
             Mark::PutOut { by, double_play: false }
@@ -164,7 +164,7 @@ pub(super) const fn theft(theft: Theft) -> Option<Tag> {
     match theft {
         Theft::Caught { .. } => Some(Tag::CaughtStealing),
         Theft::PickedOff => Some(Tag::PickedOff),
-        Theft::Stolen(_) => None,
+        Theft::Stolen(_) | Theft::NotStolen => None,
     }
 }
 

@@ -88,9 +88,9 @@ fn Row(
                     })
                     .collect_view()
             }}
-            <td class="sum r"><Asked number=Number::RunsOf(side) value=Signal::derive(move || score.with(|s| s.runs.into()))/></td>
-            <td class="sum h"><Asked number=Number::HitsOf(side) value=Signal::derive(move || score.with(|s| s.hits))/></td>
-            <td class="sum e"><Asked number=Number::ErrorsOf(side) value=Signal::derive(move || score.with(|s| s.errors))/></td>
+            <td class="sum r"><Asked number=Number::RunsOf(side) value=Signal::derive(move || score.with(|s| s.runs.to_string()))/></td>
+            <td class="sum h"><Asked number=Number::HitsOf(side) value=Signal::derive(move || score.with(|s| s.hits.to_string()))/></td>
+            <td class="sum e"><Asked number=Number::ErrorsOf(side) value=Signal::derive(move || score.with(|s| s.errors.to_string()))/></td>
         </tr>
     }
 }

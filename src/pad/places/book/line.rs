@@ -81,7 +81,7 @@ fn Ruling(
     view! {
         <dt>{english::heading(&reason.ruled, &|id| reading.name(id))}</dt>
         <dd>
-            {reason.because.as_ref().map(english::grounds)} " "
+            {english::grounds(&reason.because)} " "
             <span class="rule">{words::rule(reason.rule)}</span>
             <RestsOn entries=reason.rests_on/>
         </dd>

@@ -1,6 +1,6 @@
 //! The box score: both sides' batters, pitchers and fielders.
 
-use benchbook_stats::account::why::{Batting, Number, Pitching};
+use benchbook_stats::account::why::{Batting, Catching, Number, Pitching};
 use benchbook_stats::field::Side;
 use benchbook_stats::lines::{BattingLine, FieldingLine, PitchingLine, SideBox};
 use benchbook_stats::ruling::Credit;
@@ -13,7 +13,7 @@ use super::{Reading, words};
 
 mod notes;
 
-use notes::notes;
+use notes::{on_batters, on_pitchers};
 
 /// Both sides.
 #[component]
@@ -33,8 +33,9 @@ fn SideTables(
         <section class="side">
             <h2>{move || lines.with(|l| l.team.clone())}</h2>
             {move || lines.with(batters)}
-            <ul class="notes">{move || lines.with(notes)}</ul>
+            <ul class="notes">{move || lines.with(on_batters)}</ul>
             {move || lines.with(|l| pitchers(side, l, innings.get()))}
+            <ul class="notes">{move || lines.with(on_pitchers)}</ul>
             {move || lines.with(fielders)}
             <Proof side=side/>
         </section>
@@ -72,9 +73,14 @@ fn Table(
 
 /// A cell: a number that answers "why?", unless it is 0.
 fn cell(number: Option<Number>, value: u32) -> AnyView {
+    printed(number, value, value.to_string())
+}
+
+/// A cell whose number is printed otherwise: innings from outs, pitches of which some were missed.
+fn printed(number: Option<Number>, value: u32, text: String) -> AnyView {
     match number.filter(|_| value > 0) {
-        Some(number) => view! { <td><Asked number=number value=value/></td> }.into_any(),
-        None => view! { <td>{value}</td> }.into_any(),
+        Some(number) => view! { <td><Asked number=number value=text/></td> }.into_any(),
+        None => view! { <td>{text}</td> }.into_any(),
     }
 }
 
@@ -119,7 +125,7 @@ fn batter(line: &BattingLine, follows: bool) -> impl IntoView + use<> {
             {cell(number(Batting::RunsBattedIn), line.runs_batted_in)}
             {cell(number(Batting::Walks), line.walks)}
             {cell(number(Batting::Strikeouts), line.strikeouts)}
-            <td>{line.left_on_base}</td>
+            {cell(number(Batting::LeftOnBase), line.left_on_base)}
         </tr>
     }
 }
@@ -161,15 +167,15 @@ fn pitcher(side: Side, line: &PitchingLine, innings: u8) -> impl IntoView + use<
                 <span class="who">{name}</span>
                 {line.player.zip(line.decision.clone()).map(|(id, letter)| view! { <Decision id=id letter=letter/> })}
             </th>
-            <td>{line.outs.to_string()}</td>
+            {printed(number(Pitching::Outs), line.outs.0, line.outs.to_string())}
             {cell(number(Pitching::Hits), line.hits)}
             {cell(number(Pitching::Runs), line.runs)}
             {cell(earned, line.earned_runs)}
             {cell(number(Pitching::Walks), line.walks)}
             {cell(number(Pitching::Strikeouts), line.strikeouts)}
-            <td>{line.batters_faced}</td>
-            <td>{line.pitches}{more}</td>
-            <td>{line.strikes}</td>
+            {cell(number(Pitching::BattersFaced), line.batters_faced)}
+            {printed(number(Pitching::Pitches), line.pitches, format!("{}{more}", line.pitches))}
+            {cell(number(Pitching::Strikes), line.strikes)}
             <td>{line.earned_run_average(innings).to_string()}</td>
         </tr>
     }
@@ -213,6 +219,7 @@ fn fielders(lines: &SideBox) -> impl IntoView + use<> {
 
 fn fielder(line: &FieldingLine) -> impl IntoView + use<> {
     let number = |what| line.player.map(|id| Number::Fielding(id, what));
+    let passed_balls = line.player.map(|id| Number::Catching(id, Catching::PassedBalls));
     let name = if line.player.is_some() { line.name.clone() } else { words::TOTALS.to_owned() };
     view! {
         <tr class:total=line.player.is_none()>
@@ -221,7 +228,7 @@ fn fielder(line: &FieldingLine) -> impl IntoView + use<> {
             {cell(number(Credit::Assist), line.assists)}
             {cell(number(Credit::Error), line.errors)}
             {cell(number(Credit::DoublePlay), line.double_plays)}
-            <td>{line.passed_balls}</td>
+            {cell(passed_balls, line.passed_balls)}
         </tr>
     }
 }

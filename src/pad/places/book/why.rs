@@ -13,9 +13,9 @@ use super::{Reading, words};
 pub fn Asked(
     /// Which.
     number: Number,
-    /// Its value.
+    /// Its value, as it is printed.
     #[prop(into)]
-    value: Signal<u32>,
+    value: Signal<String>,
 ) -> impl IntoView {
     let reading = Reading::get();
     let label = move || {
@@ -69,19 +69,22 @@ fn Play(
     evidence: Evidence,
 ) -> impl IntoView {
     let reading = Reading::get();
-    let Evidence { entry, reason, counts } = evidence;
+    let counts = evidence.counts();
+    let Evidence { entry, reason, .. } = evidence;
     let heading = english::heading(&reason.ruled, &|id| reading.name(id));
     let rule = words::rule(reason.rule);
     let place = reading.account.with_untracked(|account| {
         let half = account.halves.iter().find(|h| h.lines.iter().any(|l| l.entry == entry));
         half.map(|h| words::half(h.inning, h.half))
     });
-    let because = reason.because.as_ref().map_or_else(|| words::BY_RULE.to_owned(), english::grounds);
+    let because = english::grounds(&reason.because);
+    // Nothing is told yet of a turn at the plate that goes on.
+    let told = reading.sentence(entry);
     let show = move |_| reading.show(entry);
     view! {
         <li class:against=!counts>
             <p class="soft small">{place}</p>
-            <p><button type="button" class="quiet" on:click=show>{reading.sentence(entry)}</button></p>
+            {(!told.is_empty()).then(|| view! { <p><button type="button" class="quiet" on:click=show>{told}</button></p> })}
             <p><b>{heading}</b>" — "{if counts { words::COUNTS } else { words::DOES_NOT_COUNT }}</p>
             <p>{because}" "<span class="rule">{rule}</span></p>
             <RestsOn entries=reason.rests_on/>

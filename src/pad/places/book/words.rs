@@ -27,7 +27,6 @@ pub const CLOSE: &str = "Close";
 pub const NO_EVIDENCE: &str = "No play stands behind this number.";
 pub const COUNTS: &str = "counts";
 pub const DOES_NOT_COUNT: &str = "does not count";
-pub const BY_RULE: &str = "By rule, from what happened.";
 pub const PITCHES: &str = "Pitches";
 pub const RULINGS: &str = "Why it is scored so";
 pub const STRIKE_OUT: &str = "Strike this out…";

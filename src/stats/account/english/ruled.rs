@@ -1,7 +1,7 @@
 //! What was ruled, as the heading above its reason; and the name of a pitch.
 
 use super::Names;
-use crate::account::why::{Batting, Number, Pitching};
+use crate::account::why::{Batting, Catching, Number, Pitching};
 use crate::account::{Grounds, PitcherCredit, Ruled};
 use crate::field::Side;
 use crate::game::Thrown;
@@ -46,8 +46,25 @@ pub fn heading(ruled: &Ruled, names: Names) -> String {
         Ruled::GotAway { player, .. } => format!("{}: passed ball", some(player)),
         Ruled::Balk { pitcher } => format!("{}: balk", some(pitcher)),
         Ruled::Decision { pitcher, credit } => format!("{}: {}", names(*pitcher), of_pitcher(*credit)),
+        Ruled::Outs { player, position, outs } => {
+            format!("{}, {position}: {}", names(*player), counted(u32::from(*outs), "out", "outs"))
+        }
+        Ruled::Pitches { pitcher, batter, balls, strikes } => format!(
+            "{} to {}: {}, {}",
+            names(*pitcher),
+            some(batter),
+            counted(*balls, "ball", "balls"),
+            counted(*strikes, "strike", "strikes")
+        ),
+        Ruled::LeftOnBase { batter: Some(batter), runners } => format!("{}: {runners} left on base", names(*batter)),
+        Ruled::LeftOnBase { runners, .. } => format!("{runners} left on base"),
         Ruled::GroundedIntoDoublePlay { batter } => format!("{}: grounded into a double play", names(*batter)),
     }
+}
+
+/// "1 out", "2 outs".
+fn counted(count: u32, one: &str, many: &str) -> String {
+    format!("{count} {}", if count == 1 { one } else { many })
 }
 
 const fn of_pitcher(credit: PitcherCredit) -> &'static str {
@@ -101,6 +118,7 @@ fn of_theft(theft: Theft) -> String {
         Theft::Caught { at, out: true } => format!("caught stealing {at}"),
         Theft::Caught { at, .. } => format!("caught stealing {at}, saved by an error"),
         Theft::PickedOff => "picked off, not caught stealing".into(),
+        Theft::NotStolen => "no stolen base".into(),
     }
 }
 
@@ -109,24 +127,47 @@ pub fn number(number: Number, names: Names, team: &dyn Fn(Side) -> String) -> St
     match number {
         Number::Batting(who, what) => {
             let what = match what {
+                Batting::PlateAppearances => "Plate appearances",
                 Batting::AtBats => "At bats",
                 Batting::Runs => "Runs",
                 Batting::Hits => "Hits",
+                Batting::Doubles => "Two-base hits",
+                Batting::Triples => "Three-base hits",
+                Batting::HomeRuns => "Home runs",
                 Batting::RunsBattedIn => "Runs batted in",
                 Batting::Walks => "Bases on balls",
+                Batting::IntentionalWalks => "Intentional bases on balls",
                 Batting::Strikeouts => "Strikeouts",
+                Batting::HitByPitch => "Hit by a pitch",
+                Batting::SacrificeHits => "Sacrifice hits",
+                Batting::SacrificeFlies => "Sacrifice flies",
+                Batting::Interference => "First base on interference",
+                Batting::ReachedOnError => "Reached on errors",
+                Batting::FieldersChoices => "Fielder's choices",
                 Batting::StolenBases => "Stolen bases",
+                Batting::CaughtStealing => "Caught stealing",
+                Batting::GroundedIntoDoublePlays => "Grounded into double plays",
+                Batting::LeftOnBase => "Left on base",
             };
             format!("{what}: {}", names(who))
         }
         Number::Pitching(who, what) => {
             let what = match what {
+                Pitching::Outs => "Innings pitched",
+                Pitching::BattersFaced => "Batters faced",
                 Pitching::Hits => "Hits allowed",
+                Pitching::HomeRuns => "Home runs allowed",
                 Pitching::Runs => "Runs charged",
                 Pitching::EarnedRuns => "Earned runs",
                 Pitching::Walks => "Bases on balls given",
+                Pitching::IntentionalWalks => "Intentional bases on balls given",
                 Pitching::Strikeouts => "Strikeouts pitched",
+                Pitching::HitBatters => "Batters hit",
+                Pitching::WildPitches => "Wild pitches",
+                Pitching::Balks => "Balks",
                 Pitching::Pitches => "Pitches",
+                Pitching::Balls => "Balls",
+                Pitching::Strikes => "Strikes",
             };
             format!("{what}: {}", names(who))
         }
@@ -140,9 +181,19 @@ pub fn number(number: Number, names: Names, team: &dyn Fn(Side) -> String) -> St
             };
             format!("{what}: {}", names(who))
         }
+        Number::Catching(who, what) => {
+            let what = match what {
+                Catching::PassedBalls => "Passed balls",
+                Catching::StolenBases => "Bases stolen while catching",
+                Catching::CaughtStealing => "Runners caught while catching",
+            };
+            format!("{what}: {}", names(who))
+        }
+        Number::InField(who) => format!("Innings in the field: {}", names(who)),
         Number::HitsOf(side) => format!("Hits: {}", team(side)),
         Number::RunsOf(side) => format!("Runs: {}", team(side)),
         Number::ErrorsOf(side) => format!("Errors: {}", team(side)),
+        Number::LeftOnBaseOf(side) => format!("Left on base: {}", team(side)),
         Number::Decision(who) => format!("Decision: {}", names(who)),
         Number::EarnedAgainst(side) => format!("Earned runs against {}, as a team", team(side)),
     }

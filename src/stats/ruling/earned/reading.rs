@@ -5,7 +5,7 @@ use super::Help;
 use crate::field::{Base, Position};
 use crate::game::{Moved, Play, RunnerKey, TurnKind};
 use crate::log::{Cause, Judgment, Leg, MisplayKind, Start};
-use crate::ruling::{BatterResult, Judgments, batter, run, theft};
+use crate::ruling::{BatterResult, GotAway, Judgments, batter, run, theft};
 
 /// How the batter of a play fared.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -44,7 +44,7 @@ pub(super) struct Reading<'a> {
 impl<'a> Reading<'a> {
     pub fn new(play: &'a Play, judgments: &'a Judgments<'a>, chooser: Option<RunnerKey>) -> Self {
         let result = batter::rule(play, judgments).map(|ruling| ruling.verdict);
-        let (_, passed) = theft::got_away(play, judgments);
+        let passed = theft::got_away(play, judgments).is_some_and(|r| r.verdict == GotAway::PassedBall);
         let mut reading = Self {
             play,
             batter: Fared::StillUp,

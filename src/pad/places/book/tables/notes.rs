@@ -1,42 +1,61 @@
-//! The notes under a batting table, as newspapers print them: two-base hits, stolen bases and the like, by name.
+//! The notes under a side's batters, as newspapers print them: two-base hits, stolen bases and the like, by name. Each name
+//! answers "why?".
 
-use benchbook_stats::lines::{BattingLine, SideBox};
+use benchbook_stats::account::why::{Batting, Number, Pitching};
+use benchbook_stats::lines::{BattingLine, PitchingLine, SideBox};
 use leptos::prelude::*;
 
-type Note = (&'static str, fn(&BattingLine) -> u32);
+use super::super::why::Asked;
 
-const NOTES: [Note; 12] = [
-    ("Two-base hits", |l| l.doubles),
-    ("Three-base hits", |l| l.triples),
-    ("Home runs", |l| l.home_runs),
-    ("Sacrifice hits", |l| l.sacrifice_hits),
-    ("Sacrifice flies", |l| l.sacrifice_flies),
-    ("Hit by a pitch", |l| l.hit_by_pitch),
-    ("Walked intentionally", |l| l.intentional_walks),
-    ("Stolen bases", |l| l.stolen_bases),
-    ("Caught stealing", |l| l.caught_stealing),
-    ("Grounded into double plays", |l| l.grounded_into_double_plays),
-    ("Reached on errors", |l| l.reached_on_error),
-    ("First base on interference", |l| l.interference),
+const BATTING: [(&str, Batting); 13] = [
+    ("Two-base hits", Batting::Doubles),
+    ("Three-base hits", Batting::Triples),
+    ("Home runs", Batting::HomeRuns),
+    ("Sacrifice hits", Batting::SacrificeHits),
+    ("Sacrifice flies", Batting::SacrificeFlies),
+    ("Hit by a pitch", Batting::HitByPitch),
+    ("Walked intentionally", Batting::IntentionalWalks),
+    ("Stolen bases", Batting::StolenBases),
+    ("Caught stealing", Batting::CaughtStealing),
+    ("Grounded into double plays", Batting::GroundedIntoDoublePlays),
+    ("Reached on errors", Batting::ReachedOnError),
+    ("Reached on fielder's choices", Batting::FieldersChoices),
+    ("First base on interference", Batting::Interference),
 ];
 
-/// The notes that have somebody to name.
-pub fn notes(lines: &SideBox) -> impl IntoView + use<> {
-    NOTES
-        .iter()
-        .filter_map(|(what, count)| {
-            let names = named(&lines.batting, *count);
-            (!names.is_empty()).then(|| view! { <li><b>{*what}":"</b>" "{names}"."</li> })
-        })
-        .collect_view()
+const PITCHING: [(&str, Pitching); 5] = [
+    ("Home runs allowed", Pitching::HomeRuns),
+    ("Wild pitches", Pitching::WildPitches),
+    ("Balks", Pitching::Balks),
+    ("Batters hit", Pitching::HitBatters),
+    ("Walked intentionally", Pitching::IntentionalWalks),
+];
+
+/// The notes on the batters that have somebody to name.
+pub fn on_batters(lines: &SideBox) -> AnyView {
+    let of = |column: Batting| {
+        let one = |l: &BattingLine| Some((Number::Batting(l.player?, column), l.name.clone(), column.of(l)));
+        lines.batting.iter().filter_map(one).collect()
+    };
+    BATTING.into_iter().map(|(what, column)| note(what, of(column))).collect_view().into_any()
 }
 
-/// "Abara 2, Ravelo".
-fn named(lines: &[BattingLine], count: fn(&BattingLine) -> u32) -> String {
-    let names = lines.iter().filter_map(|line| match count(line) {
-        0 => None,
-        1 => Some(line.name.clone()),
-        n => Some(format!("{} {n}", line.name)),
-    });
-    names.collect::<Vec<_>>().join(", ")
+/// The notes on the pitchers that have somebody to name.
+pub fn on_pitchers(lines: &SideBox) -> AnyView {
+    let of = |column: Pitching| {
+        let one = |l: &PitchingLine| Some((Number::Pitching(l.player?, column), l.name.clone(), column.of(l)));
+        lines.pitching.iter().filter_map(one).collect()
+    };
+    PITCHING.into_iter().map(|(what, column)| note(what, of(column))).collect_view().into_any()
+}
+
+/// "Stolen bases: Abara 2, Ravelo."
+fn note(what: &'static str, named: Vec<(Number, String, u32)>) -> Option<AnyView> {
+    let some: Vec<_> = named.into_iter().filter(|(.., count)| *count > 0).collect();
+    let ask = |(number, name, count): (Number, String, u32)| {
+        let text = if count == 1 { name } else { format!("{name} {count}") };
+        view! { <Asked number=number value=text/> }
+    };
+    (!some.is_empty())
+        .then(|| view! { <li><b>{what}":"</b>" "{some.into_iter().map(ask).collect_view()}</li> }.into_any())
 }
