@@ -7,6 +7,7 @@ use benchbook_stats::log::{Call, EntryId, Event, Judgment, Pitch, Reached};
 use leptos::prelude::*;
 
 use super::{Reading, words};
+use crate::words::say;
 
 /// The calls a pitch is most often amended to.
 const CALLS: [Call; 4] = [Call::Ball, Call::CalledStrike, Call::SwingingStrike, Call::Foul];
@@ -29,7 +30,7 @@ pub fn ScoreAs(
     };
     (!choices.is_empty()).then(|| {
         view! {
-            <h4>{words::SCORE_AS}</h4>
+            <h4>{say!("book-score-as")}</h4>
             <p class="tools">{choices.into_iter().map(choice).collect_view()}</p>
         }
     })
@@ -63,7 +64,7 @@ pub fn Pitches(
 ) -> impl IntoView {
     let (balls, strikes) = tally(&pitches);
     let names = pitches.iter().map(|(_, thrown)| english::pitch(*thrown)).collect::<Vec<_>>().join(", ");
-    let count = format!("{} ({balls}–{strikes}): ", balls + strikes);
+    let told = say!("book-pitches-thrown", pitches = balls + strikes, balls = balls, strikes = strikes, names = names);
     let picked = RwSignal::new(None::<(EntryId, Thrown)>);
     let single = move |pitch: (EntryId, Thrown)| {
         let chosen = move || picked.get().is_some_and(|(entry, _)| entry == pitch.0).to_string();
@@ -75,10 +76,10 @@ pub fn Pitches(
     };
     (!pitches.is_empty()).then(|| {
         view! {
-            <h4>{words::PITCHES}</h4>
-            <p>{count}{names}"."{missed.then_some(" ")}{missed.then_some(words::PITCHES_MISSED)}</p>
+            <h4>{say!("book-pitches")}</h4>
+            <p>{told}{missed.then_some(" ")}{missed.then_some(say!("book-pitches-missed"))}</p>
             <details>
-                <summary>{words::AMEND_PITCH}</summary>
+                <summary>{say!("book-amend-pitch")}</summary>
                 <p class="tools">{pitches.into_iter().map(single).collect_view()}</p>
                 {move || picked.get().map(|(entry, thrown)| view! { <OnePitch line=line entry=entry thrown=thrown/> })}
             </details>
@@ -105,7 +106,7 @@ fn OnePitch(
         };
         let others = CALLS.into_iter().filter(move |call| Thrown::Called(*call) != thrown);
         view! {
-            <p>{words::IT_WAS}</p>
+            <p>{say!("book-it-was")}</p>
             <p class="tools">{others.map(call).collect_view()}</p>
         }
     });
@@ -115,11 +116,11 @@ fn OnePitch(
     };
     view! {
         {instead}
-        <p>{words::FORGOTTEN_BEFORE}</p>
+        <p>{say!("book-forgotten-before")}</p>
         <p class="tools">{CALLS.map(before).collect_view()}</p>
         <p>
             <button type="button" on:click=move |_| reading.propose(line, Event::Retract { entry })>
-                {words::STRIKE_OUT_PITCH}
+                {say!("book-strike-out-pitch")}
             </button>
         </p>
     }

@@ -8,6 +8,7 @@ use leptos::prelude::*;
 
 use super::why::Asked;
 use super::{Reading, words};
+use crate::words::say;
 
 /// The scoreboard.
 #[component]
@@ -29,11 +30,11 @@ pub fn Board() -> impl IntoView {
     view! {
         <section class="scoreboard">
             <p class="state" role="status">{state}</p>
-            <div class="scroll" tabindex="0" role="region" aria-label=words::LINE_SCORE node_ref=scroll>
+            <div class="scroll" tabindex="0" role="region" aria-label=say!("book-line-score") node_ref=scroll>
                 <table>
                     <thead>
                         <tr>
-                            <th scope="col" class="team"><span class="spoken">{words::TEAM}</span></th>
+                            <th scope="col" class="team"><span class="spoken">{say!("book-team")}</span></th>
                             {move || (1..=innings.get()).map(|i| view! { <th scope="col">{i}</th> }).collect_view()}
                             <Sums/>
                         </tr>
@@ -56,9 +57,9 @@ fn bring_into_sight(scroll: &web_sys::HtmlDivElement, inning: usize, innings: us
 #[component]
 fn Sums() -> impl IntoView {
     view! {
-        <th scope="col" class="sum r"><abbr title="Runs">"R"</abbr></th>
-        <th scope="col" class="sum h"><abbr title="Hits">"H"</abbr></th>
-        <th scope="col" class="sum e"><abbr title="Errors">"E"</abbr></th>
+        <th scope="col" class="sum r"><abbr title=say!("book-runs-long")>{say!("book-runs")}</abbr></th>
+        <th scope="col" class="sum h"><abbr title=say!("book-hits-long")>{say!("book-hits")}</abbr></th>
+        <th scope="col" class="sum e"><abbr title=say!("book-errors-long")>{say!("book-errors")}</abbr></th>
     }
 }
 

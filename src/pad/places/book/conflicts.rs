@@ -5,6 +5,7 @@ use benchbook_stats::log::{EntryId, Event};
 use leptos::prelude::*;
 
 use super::{Reading, words};
+use crate::words::say;
 
 /// The list, while there is one.
 #[component]
@@ -14,8 +15,8 @@ pub fn Conflicts() -> impl IntoView {
     view! {
         <Show when=move || conflicts.with(|c| !c.is_empty())>
             <section class="notice conflicts" role="status">
-                <h2>{words::CONFLICTS}</h2>
-                <p>{words::CONFLICTS_HINT}</p>
+                <h2>{say!("book-conflicts")}</h2>
+                <p>{say!("book-conflicts-hint")}</p>
                 <ul>
                     {move || {
                         conflicts
@@ -60,7 +61,7 @@ fn Conflict(
             <p>{reading.sentence(entry)}" "{why}</p>
             <p class="tools">
                 {mends.into_iter().map(mend).collect_view()}
-                {unmended.then(|| view! { <button type="button" on:click=strike_out>{words::STRIKE_OUT}</button> })}
+                {unmended.then(|| view! { <button type="button" on:click=strike_out>{say!("book-strike-out")}</button> })}
             </p>
         </li>
     }

@@ -10,6 +10,7 @@ use leptos::prelude::*;
 use super::drawer::Drawer;
 use super::{Proposal, Reading, words};
 use crate::places::Refused;
+use crate::words::say;
 
 /// The drawer that asks, while a correction is looked at.
 #[component]
@@ -19,7 +20,7 @@ pub fn Correction() -> impl IntoView {
     move || {
         reading.proposed.get().map(|proposal| {
             view! {
-                <Drawer title=words::PREVIEW.to_owned() close=close>
+                <Drawer title=say!("book-preview") close=close>
                     <Preview proposal=proposal close=close/>
                 </Drawer>
             }
@@ -54,10 +55,10 @@ fn Preview(
             <p><b>{what}</b></p>
             <Differences comparison=comparison/>
             <Refused/>
-            <p class="soft small">{words::STAYS_IN_LOG}</p>
+            <p class="soft small">{say!("book-stays-in-log")}</p>
             <p class="answers">
-                <button type="button" class="main" on:click=agree>{words::AGREE}</button>
-                <button type="button" on:click=move |_| close.run(())>{words::LEAVE}</button>
+                <button type="button" class="main" on:click=agree>{say!("book-agree")}</button>
+                <button type="button" on:click=move |_| close.run(())>{say!("book-leave")}</button>
             </p>
         }
         .into_any(),
@@ -73,13 +74,13 @@ fn Differences(
     let nothing = comparison.is_empty();
     let (totals, players): (Vec<_>, Vec<_>) = comparison.numbers.into_iter().partition(|(n, ..)| n.is_of_a_side());
     let no_longer = move |(entry, refusal): (EntryId, Refusal)| {
-        view! { <li>{reading.sentence(entry)}" "<b>{words::NO_LONGER_FITS}</b>" "{refusal.to_string()}</li> }
+        view! { <li>{reading.sentence(entry)}" "<b>{say!("book-no-longer-fits")}</b>" "{refusal.to_string()}</li> }
     };
     let few = players.len() <= FEW;
-    let folded = words::more_numbers(players.len());
+    let folded = say!("book-more-numbers", count = players.len());
     let players = view! { <Numbers numbers=players/> };
     view! {
-        {nothing.then_some(words::NO_CHANGE)}
+        {nothing.then_some(say!("book-no-change"))}
         {comparison.situation.map(|s| view! { <p>{words::stands(&s)}</p> })}
         <ul class="changes">{comparison.no_longer_fit.into_iter().map(no_longer).collect_view()}</ul>
         <Numbers numbers=totals/>

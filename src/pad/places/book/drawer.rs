@@ -3,7 +3,7 @@
 use leptos::html;
 use leptos::prelude::*;
 
-use super::words;
+use crate::words::say;
 
 /// A dialog with a title. Closing it in any way calls `close`.
 #[component]
@@ -29,7 +29,7 @@ pub fn Drawer(
             <header>
                 <h2 id="drawer-title">{title}</h2>
                 <button type="button" class="quiet" on:click=move |_| close.run(())>
-                    {words::CLOSE}
+                    {say!("book-close")}
                 </button>
             </header>
             {children()}

@@ -9,6 +9,7 @@ use leptos::prelude::*;
 use super::amend::{Pitches, ScoreAs};
 use super::why::RestsOn;
 use super::{Reading, words};
+use crate::words::say;
 
 /// One line.
 #[component]
@@ -61,12 +62,12 @@ fn Details(
     let has_reasons = !reasons.is_empty();
     view! {
         <div class="details">
-            {has_reasons.then(|| view! { <h4>{words::RULINGS}</h4> })}
+            {has_reasons.then(|| view! { <h4>{say!("book-rulings")}</h4> })}
             <dl class="rulings">{reasons.into_iter().map(|r| view! { <Ruling reason=r/> }).collect_view()}</dl>
             <ScoreAs entry=entry/>
             <Pitches line=entry pitches=pitches missed=pitches_missed/>
             <button type="button" on:click=move |_| reading.propose(entry, Event::Retract { entry })>
-                {words::STRIKE_OUT}
+                {say!("book-strike-out")}
             </button>
         </div>
     }

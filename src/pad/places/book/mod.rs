@@ -11,6 +11,7 @@ use leptos::prelude::*;
 
 use crate::places::Refused;
 use crate::scoring::Scoring;
+use crate::words::say;
 
 mod amend;
 mod board;
@@ -136,7 +137,7 @@ pub fn Book() -> impl IntoView {
     window().scroll_to_with_x_and_y(0.0, 0.0);
     view! {
         <main class="book">
-            <h1 class="spoken">{words::BOOK}</h1>
+            <h1 class="spoken">{say!("book-title")}</h1>
             <Board/>
             <Conflicts/>
             <Settle/>
@@ -166,7 +167,7 @@ fn Pages() -> impl IntoView {
         }
     };
     view! {
-        <div class="pages" role="group" aria-label=words::PAGES>
+        <div class="pages" role="group" aria-label=say!("book-pages")>
             {Page::ALL.map(tab)}
         </div>
     }

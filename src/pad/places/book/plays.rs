@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use super::line::LineOf;
 use super::{Reading, words};
+use crate::words::say;
 
 /// The play-by-play.
 #[component]
@@ -23,21 +24,21 @@ pub fn Plays() -> impl IntoView {
     });
     let can_undo = Memo::new(move |_| game.with(|game| game.undo().is_some()));
     let can_redo = Memo::new(move |_| game.with(|game| game.redo().is_some()));
-    let order = move || if oldest_first.get() { words::NEWEST_FIRST } else { words::OLDEST_FIRST };
+    let order = move || if oldest_first.get() { say!("book-newest-first") } else { say!("book-oldest-first") };
     view! {
         <section class="plays">
             <p class="tools">
                 <button type="button" disabled=move || !can_undo.get() on:click=move |_| { reading.scoring.undo(); }>
-                    {words::UNDO}
+                    {say!("book-undo")}
                 </button>
                 <Show when=move || can_redo.get()>
-                    <button type="button" on:click=move |_| { reading.scoring.redo(); }>{words::REDO}</button>
+                    <button type="button" on:click=move |_| { reading.scoring.redo(); }>{say!("book-redo")}</button>
                 </Show>
                 <button type="button" class="quiet" on:click=move |_| oldest_first.update(|o| *o = !*o)>{order}</button>
             </p>
             <Show
                 when=move || halves.with(|h| !h.is_empty())
-                fallback=|| view! { <p class="soft">{words::NOTHING_YET}</p> }
+                fallback=|| view! { <p class="soft">{say!("book-nothing-yet")}</p> }
             >
                 <For each=move || halves.get() key=|index| *index let:index>
                     <Half index=index oldest_first=oldest_first/>
@@ -100,7 +101,7 @@ fn Struck() -> impl IntoView {
                     aria-expanded=move || open.get().to_string()
                     on:click=move |_| open.update(|o| *o = !*o)
                 >
-                    {words::STRUCK_OUT}" ("{move || struck.with(Vec::len)}")"
+                    {say!("book-struck-out")}" ("{move || struck.with(Vec::len)}")"
                 </button>
                 <Show when=move || open.get()>
                     <ul>
@@ -127,7 +128,7 @@ fn StruckOut(
     view! {
         <li>
             <span class="struck">{what}</span>
-            <button type="button" on:click=put_back>{words::PUT_BACK}</button>
+            <button type="button" on:click=put_back>{say!("book-put-back")}</button>
         </li>
     }
 }

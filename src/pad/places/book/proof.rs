@@ -5,6 +5,7 @@ use benchbook_stats::lines::Proof as Balance;
 use leptos::prelude::*;
 
 use super::{Reading, words};
+use crate::words::say;
 
 /// One side's proof.
 #[component]
@@ -16,15 +17,11 @@ pub fn Proof(
     let proof = Memo::new(move |_| reading.box_score.with(|score| score.side(side).proof));
     let verdict = move || {
         let proof = proof.get();
-        if proof.balances() {
-            words::balances(proof.came_up())
-        } else {
-            words::does_not_balance(proof.came_up(), proof.accounted_for())
-        }
+        words::balance(proof.came_up(), proof.accounted_for())
     };
     view! {
         <section class="proof" class:off=move || !proof.get().balances()>
-            <h3>{words::PROOF}" "<span class="rule">{words::PROOF_RULE}</span></h3>
+            <h3>{say!("book-proof")}" "<span class="rule">{say!("book-proof-rule")}</span></h3>
             <p class="verdict">
                 <span class="tick" aria-hidden="true">{move || if proof.get().balances() { "✓" } else { "✗" }}</span>
                 {verdict}
@@ -34,22 +31,26 @@ pub fn Proof(
     }
 }
 
-fn left(proof: &Balance) -> Vec<(&'static str, u32, bool)> {
+fn left(proof: &Balance) -> Vec<(String, u32, bool)> {
     vec![
-        ("AB", proof.at_bats, true),
-        ("BB", proof.walks, true),
-        ("HBP", proof.hit_by_pitch, true),
-        ("SH+SF", proof.sacrifices, true),
-        ("interference", proof.interference, proof.interference > 0),
-        ("placed runners", proof.placed_runners, proof.placed_runners > 0),
+        (say!("book-at-bats"), proof.at_bats, true),
+        (say!("book-walks"), proof.walks, true),
+        (say!("book-proof-hit-by-pitch"), proof.hit_by_pitch, true),
+        (say!("book-proof-sacrifices"), proof.sacrifices, true),
+        (say!("book-proof-interference"), proof.interference, proof.interference > 0),
+        (say!("book-proof-placed"), proof.placed_runners, proof.placed_runners > 0),
     ]
 }
 
-fn right(proof: &Balance) -> Vec<(&'static str, u32, bool)> {
-    vec![("R", proof.runs, true), ("LOB", proof.left_on_base, true), ("opponents' PO", proof.opponents_putouts, true)]
+fn right(proof: &Balance) -> Vec<(String, u32, bool)> {
+    vec![
+        (say!("book-runs"), proof.runs, true),
+        (say!("book-left-on-base"), proof.left_on_base, true),
+        (say!("book-proof-putouts"), proof.opponents_putouts, true),
+    ]
 }
 
 /// "33 AB + 5 BB", without what never occurred and seldom does.
-fn sum(terms: &[(&'static str, u32, bool)]) -> String {
+fn sum(terms: &[(String, u32, bool)]) -> String {
     terms.iter().filter(|(.., shown)| *shown).map(|(what, n, _)| format!("{n} {what}")).collect::<Vec<_>>().join(" + ")
 }

@@ -6,6 +6,7 @@ use benchbook_stats::ruling::question::Question;
 use leptos::prelude::*;
 
 use super::{Reading, words};
+use crate::words::say;
 
 /// The list, folded away; nothing if there is nothing to judge.
 #[component]
@@ -17,7 +18,7 @@ pub fn Settle() -> impl IntoView {
         <Show when=move || questions.with(|q| !q.is_empty())>
             <details class="settle">
                 <summary>{move || words::to_settle(open.get())}</summary>
-                <p class="soft small">{words::SETTLE_HINT}</p>
+                <p class="soft small">{say!("book-settle-hint")}</p>
                 <ol>
                     {move || questions.get().into_iter().map(|q| view! { <Matter question=q/> }).collect_view()}
                 </ol>
@@ -37,7 +38,7 @@ fn Matter(
     let given = question.given;
     let answer = move |(i, judgment): (usize, Judgment)| {
         let label = words::answer(&judgment, &|id| reading.name(id));
-        let usual = (i == 0).then(|| view! { <span class="usual">{words::USUAL}</span> });
+        let usual = (i == 0).then(|| view! { <span class="usual">{say!("book-usual")}</span> });
         let stands = given == Some(i);
         let give = move |_| {
             if !stands {

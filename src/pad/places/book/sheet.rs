@@ -6,6 +6,7 @@ use benchbook_stats::sheet::{Cell, Column, Listed, Row, Sheet, Totals, draw};
 use leptos::prelude::*;
 
 use super::{Reading, words};
+use crate::words::say;
 
 /// Both sides' sheets.
 #[component]
@@ -16,7 +17,7 @@ pub fn Sheets() -> impl IntoView {
     };
     view! {
         <div class="sheets">
-            <p class="tools"><button type="button" on:click=print>{words::PRINT}</button></p>
+            <p class="tools"><button type="button" on:click=print>{say!("book-print")}</button></p>
             {Side::BOTH.map(|side| view! { <OneSheet side=side/> })}
         </div>
     }
@@ -37,11 +38,11 @@ fn OneSheet(
                 <h2>{move || sheet.with(|s| s.team.clone())}</h2>
                 <p>{heading}</p>
             </header>
-            <div class="scroll" tabindex="0" role="region" aria-label=move || words::sheet_of(&sheet.with(|s| s.team.clone()))>
+            <div class="scroll" tabindex="0" role="region" aria-label=move || say!("book-sheet-of", team = sheet.with(|s| s.team.clone()))>
                 {move || sheet.with(|s| view! { <Grid sheet=s.clone()/> })}
             </div>
             <Pitchers side=side.other()/>
-            <p class="legend small">{words::LEGEND}</p>
+            <p class="legend small">{say!("book-legend")}</p>
         </section>
     }
 }
@@ -61,18 +62,18 @@ fn Grid(
         <table>
             <thead>
                 <tr>
-                    <th scope="col">{words::BATTERS}</th>
+                    <th scope="col">{say!("book-batters")}</th>
                     {sheet.columns.iter().map(head).collect_view()}
-                    <th scope="col">"AB"</th>
-                    <th scope="col">"R"</th>
-                    <th scope="col">"H"</th>
-                    <th scope="col">"RBI"</th>
+                    <th scope="col">{say!("book-at-bats")}</th>
+                    <th scope="col">{say!("book-runs")}</th>
+                    <th scope="col">{say!("book-hits")}</th>
+                    <th scope="col">{say!("book-runs-batted-in")}</th>
                 </tr>
             </thead>
             <tbody>{body}</tbody>
             <tfoot>
                 <tr>
-                    <th scope="row">{words::SUMS}</th>
+                    <th scope="row">{say!("book-sum-row")}</th>
                     {sheet.columns.iter().map(sums).collect_view()}
                     <td colspan="4"></td>
                 </tr>
@@ -129,7 +130,7 @@ fn square(cell: Option<&Cell>) -> AnyView {
         Some(entry) => reading.account.with_untracked(|account| {
             account.line(entry).map(|line| english::line(line, &|id| reading.name(id))).unwrap_or_default()
         }),
-        None => words::UNFINISHED.to_owned(),
+        None => say!("book-unfinished"),
     };
     view! {
         <td class="square" class:new-batter=cell.new_batter class:new-pitcher=cell.new_pitcher>
@@ -161,13 +162,22 @@ fn Pitchers(
             </tr>
         }
     };
+    let columns = [
+        say!("book-innings-pitched"),
+        say!("book-hits"),
+        say!("book-runs"),
+        say!("book-earned-runs"),
+        say!("book-walks"),
+        say!("book-strikeouts"),
+        say!("book-pitch-count"),
+    ];
     view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=move || words::pitchers_of(&reading.team(side))>
+        <div class="scroll" tabindex="0" role="region" aria-label=move || say!("book-pitchers-of", team = reading.team(side))>
             <table class="pitchers">
                 <thead>
                     <tr>
-                        <th scope="col">{move || words::pitchers_of(&reading.team(side))}</th>
-                        {["IP", "H", "R", "ER", "BB", "K", "P"].map(|h| view! { <th scope="col">{h}</th> })}
+                        <th scope="col">{move || say!("book-pitchers-of", team = reading.team(side))}</th>
+                        {columns.map(|h| view! { <th scope="col">{h}</th> })}
                     </tr>
                 </thead>
                 <tbody>{move || lines.get().into_iter().map(row).collect_view()}</tbody>

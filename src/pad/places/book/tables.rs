@@ -10,6 +10,7 @@ use leptos::prelude::*;
 use super::proof::Proof;
 use super::why::Asked;
 use super::{Reading, words};
+use crate::words::say;
 
 mod notes;
 
@@ -46,23 +47,23 @@ fn SideTables(
 #[component]
 fn Table(
     /// What it shows.
-    title: &'static str,
+    title: String,
     /// Whose.
     team: String,
     /// Headings: what is printed, and what it means.
-    columns: &'static [(&'static str, &'static str)],
+    columns: Vec<(String, String)>,
     /// Rows.
     children: Children,
 ) -> impl IntoView {
-    let heading =
-        |(short, long): &(&'static str, &'static str)| view! { <th scope="col"><abbr title=*long>{*short}</abbr></th> };
+    let heading = |(short, long): (String, String)| view! { <th scope="col"><abbr title=long>{short}</abbr></th> };
+    let label = say!("book-table-of", table = title.as_str(), team = team);
     view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=words::table_of(title, &team)>
+        <div class="scroll" tabindex="0" role="region" aria-label=label>
             <table class="lines">
                 <thead>
                     <tr>
                         <th scope="col">{title}</th>
-                        {columns.iter().map(heading).collect_view()}
+                        {columns.into_iter().map(heading).collect_view()}
                     </tr>
                 </thead>
                 <tbody>{children()}</tbody>
@@ -85,14 +86,14 @@ fn printed(number: Option<Number>, value: u32, text: String) -> AnyView {
 }
 
 fn batters(lines: &SideBox) -> impl IntoView + use<> {
-    const COLUMNS: &[(&str, &str)] = &[
-        ("AB", "At bats"),
-        ("R", "Runs"),
-        ("H", "Hits"),
-        ("RBI", "Runs batted in"),
-        ("BB", "Bases on balls"),
-        ("K", "Strikeouts"),
-        ("LOB", "Left on base: customary, not in the rules"),
+    let columns = vec![
+        (say!("book-at-bats"), say!("book-at-bats-long")),
+        (say!("book-runs"), say!("book-runs-long")),
+        (say!("book-hits"), say!("book-hits-long")),
+        (say!("book-runs-batted-in"), say!("book-runs-batted-in-long")),
+        (say!("book-walks"), say!("book-walks-long")),
+        (say!("book-strikeouts"), say!("book-strikeouts-long")),
+        (say!("book-left-on-base"), say!("book-left-on-base-long")),
     ];
     let mut last_place = None;
     let rows: Vec<_> = lines
@@ -106,12 +107,12 @@ fn batters(lines: &SideBox) -> impl IntoView + use<> {
         })
         .collect();
     let total = batter(&lines.batting_total, false);
-    view! { <Table title=words::BATTING team=lines.team.clone() columns=COLUMNS>{rows}{total}</Table> }
+    view! { <Table title=say!("book-batting") team=lines.team.clone() columns=columns>{rows}{total}</Table> }
 }
 
 fn batter(line: &BattingLine, follows: bool) -> impl IntoView + use<> {
     let number = |what| line.player.map(|id| Number::Batting(id, what));
-    let name = if line.player.is_some() { line.name.clone() } else { words::TOTALS.to_owned() };
+    let name = if line.player.is_some() { line.name.clone() } else { say!("book-totals") };
     view! {
         <tr class:total=line.player.is_none()>
             <th scope="row" class:follows=follows>
@@ -131,17 +132,17 @@ fn batter(line: &BattingLine, follows: bool) -> impl IntoView + use<> {
 }
 
 fn pitchers(side: Side, lines: &SideBox, innings: u8) -> impl IntoView + use<> {
-    const COLUMNS: &[(&str, &str)] = &[
-        ("IP", "Innings pitched"),
-        ("H", "Hits"),
-        ("R", "Runs"),
-        ("ER", "Earned runs"),
-        ("BB", "Bases on balls"),
-        ("K", "Strikeouts"),
-        ("BF", "Batters faced"),
-        ("P", "Pitches"),
-        ("S", "Strikes, balls in play among them"),
-        ("ERA", "Earned run average of this game"),
+    let columns = vec![
+        (say!("book-innings-pitched"), say!("book-innings-pitched-long")),
+        (say!("book-hits"), say!("book-hits-long")),
+        (say!("book-runs"), say!("book-runs-long")),
+        (say!("book-earned-runs"), say!("book-earned-runs-long")),
+        (say!("book-walks"), say!("book-walks-long")),
+        (say!("book-strikeouts"), say!("book-strikeouts-long")),
+        (say!("book-batters-faced"), say!("book-batters-faced-long")),
+        (say!("book-pitch-count"), say!("book-pitch-count-long")),
+        (say!("book-strikes"), say!("book-strikes-long")),
+        (say!("book-average"), say!("book-average-long")),
     ];
     let sum: u32 = lines.pitching.iter().map(|l| l.earned_runs).sum();
     let rows: Vec<_> = lines.pitching.iter().map(|line| pitcher(side, line, innings)).collect();
@@ -149,17 +150,17 @@ fn pitchers(side: Side, lines: &SideBox, innings: u8) -> impl IntoView + use<> {
     let differs = sum != lines.pitching_total.earned_runs;
     let missed = lines.pitching_total.pitches_incomplete;
     view! {
-        <Table title=words::PITCHING team=lines.team.clone() columns=COLUMNS>{rows}{total}</Table>
-        {differs.then(|| view! { <p class="small soft">{words::TEAM_EARNED}</p> })}
-        {missed.then(|| view! { <p class="small soft">"+ "{words::PITCHES_MISSED}</p> })}
-        <p class="small soft">{words::earned_run_average(innings)}</p>
+        <Table title=say!("book-pitching") team=lines.team.clone() columns=columns>{rows}{total}</Table>
+        {differs.then(|| view! { <p class="small soft">{say!("book-team-earned")}</p> })}
+        {missed.then(|| view! { <p class="small soft">"+ "{say!("book-pitches-missed")}</p> })}
+        <p class="small soft">{say!("book-average-reckoned", innings = innings)}</p>
     }
 }
 
 fn pitcher(side: Side, line: &PitchingLine, innings: u8) -> impl IntoView + use<> {
     let number = |what| line.player.map(|id| Number::Pitching(id, what));
     let earned = number(Pitching::EarnedRuns).or(Some(Number::EarnedAgainst(side)));
-    let name = if line.player.is_some() { line.name.clone() } else { words::TOTALS.to_owned() };
+    let name = if line.player.is_some() { line.name.clone() } else { say!("book-totals") };
     let more = if line.pitches_incomplete { "+" } else { "" };
     view! {
         <tr class:total=line.player.is_none()>
@@ -190,7 +191,7 @@ fn Decision(
     letter: String,
 ) -> impl IntoView {
     let reading = Reading::get();
-    let label = words::decision(&letter, &reading.name(id));
+    let (letter, label) = words::decision(&letter, &reading.name(id));
     view! {
         " "
         <button
@@ -205,22 +206,22 @@ fn Decision(
 }
 
 fn fielders(lines: &SideBox) -> impl IntoView + use<> {
-    const COLUMNS: &[(&str, &str)] = &[
-        ("PO", "Putouts"),
-        ("A", "Assists"),
-        ("E", "Errors"),
-        ("DP", "Double plays taken part in"),
-        ("PB", "Passed balls"),
+    let columns = vec![
+        (say!("book-putouts"), say!("book-putouts-long")),
+        (say!("book-assists"), say!("book-assists-long")),
+        (say!("book-errors"), say!("book-errors-long")),
+        (say!("book-double-plays"), say!("book-double-plays-long")),
+        (say!("book-passed-balls"), say!("book-passed-balls-long")),
     ];
     let rows: Vec<_> = lines.fielding.iter().map(fielder).collect();
     let total = fielder(&lines.fielding_total);
-    view! { <Table title=words::FIELDING team=lines.team.clone() columns=COLUMNS>{rows}{total}</Table> }
+    view! { <Table title=say!("book-fielding") team=lines.team.clone() columns=columns>{rows}{total}</Table> }
 }
 
 fn fielder(line: &FieldingLine) -> impl IntoView + use<> {
     let number = |what| line.player.map(|id| Number::Fielding(id, what));
     let passed_balls = line.player.map(|id| Number::Catching(id, Catching::PassedBalls));
-    let name = if line.player.is_some() { line.name.clone() } else { words::TOTALS.to_owned() };
+    let name = if line.player.is_some() { line.name.clone() } else { say!("book-totals") };
     view! {
         <tr class:total=line.player.is_none()>
             <th scope="row"><span class="who">{name}</span>" "<span class="posts">{line.posts.clone()}</span></th>

@@ -7,6 +7,7 @@ use leptos::prelude::*;
 
 use super::drawer::Drawer;
 use super::{Reading, words};
+use crate::words::say;
 
 /// A number that answers "why?" when it is touched.
 #[component]
@@ -20,7 +21,7 @@ pub fn Asked(
     let reading = Reading::get();
     let label = move || {
         let what = english::number(number, &|id| reading.name(id), &|side| reading.team(side));
-        format!("{}, {what}. {}", value.get(), words::WHY)
+        say!("book-asked", value = value.get(), what = what)
     };
     view! {
         <button type="button" class="asked" aria-label=label on:click=move |_| reading.asked.set(Some(number))>
@@ -54,7 +55,7 @@ fn Answer(
     view! {
         <Show
             when=move || evidence.with(|e| !e.is_empty())
-            fallback=|| view! { <p>{words::NO_EVIDENCE}</p> }
+            fallback=|| view! { <p>{say!("book-no-evidence")}</p> }
         >
             <ol class="evidence">
                 {move || evidence.get().into_iter().map(|e| view! { <Play evidence=e/> }).collect_view()}
@@ -85,7 +86,7 @@ fn Play(
         <li class:against=!counts>
             <p class="soft small">{place}</p>
             {(!told.is_empty()).then(|| view! { <p><button type="button" class="quiet" on:click=show>{told}</button></p> })}
-            <p><b>{heading}</b>" — "{if counts { words::COUNTS } else { words::DOES_NOT_COUNT }}</p>
+            <p><b>{heading}</b>" — "{if counts { say!("book-counts") } else { say!("book-does-not-count") }}</p>
             <p>{because}" "<span class="rule">{rule}</span></p>
             <RestsOn entries=reason.rests_on/>
         </li>
@@ -103,7 +104,7 @@ pub fn RestsOn(
         let plays = entries.into_iter().map(|entry| view! { <li>{reading.sentence(entry)}</li> }).collect_view();
         view! {
             <div class="rests-on small">
-                <p>{words::RESTS_ON}</p>
+                <p>{say!("book-rests-on")}</p>
                 <ul>{plays}</ul>
             </div>
         }

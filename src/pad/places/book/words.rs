@@ -1,4 +1,4 @@
-//! The words of the Book.
+//! Which word of the catalogue the Book says, where that takes a choice.
 
 use benchbook_stats::account::english;
 use benchbook_stats::field::{Half, Side};
@@ -8,216 +8,147 @@ use benchbook_stats::sheet::Sums;
 use benchbook_stats::team::PlayerId;
 
 use super::Page;
+use crate::words::say;
 
-pub const BOOK: &str = "The Book";
-pub const PAGES: &str = "Pages of the Book";
-pub const LINE_SCORE: &str = "Line score";
-pub const TEAM: &str = "Team";
-pub const NOTHING_YET: &str = "Nothing has happened yet. What is scored at the Plate is told here.";
-pub const BATTING: &str = "At bat";
-pub const PITCHING: &str = "Pitching";
-pub const FIELDING: &str = "In the field";
-pub const TOTALS: &str = "Totals";
-pub const TEAM_EARNED: &str = "Earned runs of the team can be fewer than its pitchers' sum (OBR 9.16(i)).";
-pub const PITCHES_MISSED: &str = "At least this many: some pitches were not seen.";
-pub const PROOF: &str = "Proof of the box score";
-pub const PROOF_RULE: &str = "OBR 9.03(c)";
-pub const WHY: &str = "Why?";
-pub const CLOSE: &str = "Close";
-pub const NO_EVIDENCE: &str = "No play stands behind this number.";
-pub const COUNTS: &str = "counts";
-pub const DOES_NOT_COUNT: &str = "does not count";
-pub const PITCHES: &str = "Pitches";
-pub const RULINGS: &str = "Why it is scored so";
-pub const STRIKE_OUT: &str = "Strike this out…";
-pub const STRIKE_OUT_PITCH: &str = "Strike this pitch out…";
-pub const AMEND_PITCH: &str = "Amend a pitch";
-pub const IT_WAS: &str = "It was instead:";
-pub const FORGOTTEN_BEFORE: &str = "Forgotten just before it:";
-pub const SCORE_AS: &str = "Score it as";
-pub const AGREE: &str = "Agree";
-pub const LEAVE: &str = "Leave it as it is";
-pub const PREVIEW: &str = "What would change";
-pub const NO_CHANGE: &str = "No number would change.";
-pub const STAYS_IN_LOG: &str = "The history of corrections stays in the log, and each can be undone.";
-pub const UNDO: &str = "Undo last entry";
-pub const REDO: &str = "Put it back";
-pub const CONFLICTS: &str = "To settle: these entries no longer fit";
-pub const CONFLICTS_HINT: &str = "After a correction earlier in the game they count for nothing. Mend the first: those after it may fit again. Or strike \
-     each one out, or undo the correction.";
-pub const NO_LONGER_FITS: &str = "No longer fits.";
-pub const NEWEST_FIRST: &str = "Newest first";
-pub const OLDEST_FIRST: &str = "From the first pitch on";
-pub const STRUCK_OUT: &str = "Struck out";
-pub const PUT_BACK: &str = "Put back";
-
-pub const RESTS_ON: &str = "It rests on:";
-pub const SETTLE_HINT: &str = "The rules leave these to the scorer. Until you answer, the usual answer stands; an answer can be changed at any time.";
-pub const USUAL: &str = "usual";
-pub const PRINT: &str = "Print, one page a side";
-pub const BATTERS: &str = "Batters";
-pub const SUMS: &str = "Sums";
-pub const UNFINISHED: &str = "A turn at bat that goes on, or was cut short.";
-pub const LEGEND: &str = "Pitches along the top: ○ ball, | called strike, × swing and a miss, ⁄ foul; + some not seen. A \
-                          turned K is a called third strike. A filled diamond is a run, UE an unearned one; dots are \
-                          runs batted in; (4) means moved up by the batter in place 4. A line at the left is a new \
-                          batter, at the top a new pitcher; a stroke in the corner ends the half-inning.";
-
-pub const fn page(page: Page) -> &'static str {
+pub fn page(page: Page) -> String {
     match page {
-        Page::Box => "Box score",
-        Page::Plays => "Play by play",
-        Page::Sheet => "Scoresheet",
+        Page::Box => say!("book-page-box"),
+        Page::Plays => say!("book-page-plays"),
+        Page::Sheet => say!("book-page-sheet"),
     }
-}
-
-/// "At bat: Pier Nine Lanterns".
-pub fn table_of(title: &str, team: &str) -> String {
-    format!("{title}: {team}")
-}
-
-pub fn sheet_of(team: &str) -> String {
-    format!("Scoresheet of {team}")
-}
-
-pub fn pitchers_of(team: &str) -> String {
-    format!("Pitchers of {team}")
 }
 
 /// "at Pier Nine Lanterns · 2026-06-13, Pier Nine Ground".
 pub fn sheet_heading(game: &Game, side: Side) -> String {
-    let against = if side == Side::Visitors { "at" } else { "against" };
+    let other = game.team_name(side.other());
+    let against = match side {
+        Side::Visitors => say!("book-sheet-at", team = other),
+        Side::Home => say!("book-sheet-against", team = other),
+    };
     let heading = game.heading();
     let date = heading.date.map(|d| d.to_string()).unwrap_or_default();
-    let [visitors, home] = game.situation().score;
-    let score = format!("{visitors}–{home}");
-    let parts = [
-        format!("{against} {}", game.team_name(side.other())),
-        date,
-        heading.place.clone(),
-        heading.competition.clone(),
-        score,
-    ];
+    let parts = [against, date, heading.place.clone(), heading.competition.clone(), score(game.situation())];
     parts.into_iter().filter(|p| !p.is_empty()).collect::<Vec<_>>().join(" · ")
+}
+
+fn score(s: &Situation) -> String {
+    let [visitors, home] = s.score;
+    format!("{visitors}–{home}")
 }
 
 /// Under a column of the sheet.
 pub fn sheet_sums(sums: &Sums) -> String {
-    let left = sums.left_on_base.map_or_else(String::new, |left| format!(" {left} LOB"));
-    format!("{} R {} H {} E{left}", sums.runs, sums.hits, sums.errors)
-}
-
-/// "1st", "2nd" … "11th".
-pub fn ordinal(n: u8) -> String {
-    let ending = match (n % 10, n % 100) {
-        (1, rest) if rest != 11 => "st",
-        (2, rest) if rest != 12 => "nd",
-        (3, rest) if rest != 13 => "rd",
-        _ => "th",
-    };
-    format!("{n}{ending}")
+    let Sums { runs, hits, errors, left_on_base, .. } = *sums;
+    match left_on_base {
+        Some(left) => say!("book-sheet-sums-left", runs = runs, hits = hits, errors = errors, left = left),
+        None => say!("book-sheet-sums", runs = runs, hits = hits, errors = errors),
+    }
 }
 
 /// "Top of the 7th".
 pub fn half(inning: u8, half: Half) -> String {
-    let half = match half {
-        Half::Top => "Top",
-        Half::Bottom => "Bottom",
-    };
-    format!("{half} of the {}", ordinal(inning))
+    match half {
+        Half::Top => say!("book-half-top", inning = inning),
+        Half::Bottom => say!("book-half-bottom", inning = inning),
+    }
 }
 
 /// Where the game stands, on the scoreboard.
 pub fn state(s: &Situation) -> String {
     match s.phase {
-        Phase::Before => "Before the first pitch".into(),
+        Phase::Before => say!("book-state-before"),
         Phase::Underway => format!("{} · {}", half(s.inning, s.half), outs(s.outs)),
-        Phase::Delayed => "Delayed".into(),
-        Phase::Suspended => "Suspended".into(),
-        Phase::Over(Ending::Played) => "Final".into(),
-        Phase::Over(Ending::Mercy) => "Final, by the lead".into(),
-        Phase::Over(Ending::Declared) => "Ended early".into(),
-        Phase::Over(Ending::Called) => "Called".into(),
-        Phase::Over(Ending::Forfeited(Side::Visitors)) => "Forfeited to the visitors".into(),
-        Phase::Over(Ending::Forfeited(Side::Home)) => "Forfeited to the home side".into(),
+        Phase::Delayed => say!("book-state-delayed"),
+        Phase::Suspended => say!("book-state-suspended"),
+        Phase::Over(Ending::Played) => say!("book-state-final"),
+        Phase::Over(Ending::Mercy) => say!("book-state-mercy"),
+        Phase::Over(Ending::Declared) => say!("book-state-declared"),
+        Phase::Over(Ending::Called) => say!("book-state-called"),
+        Phase::Over(Ending::Forfeited(Side::Visitors)) => say!("book-state-forfeited-visitors"),
+        Phase::Over(Ending::Forfeited(Side::Home)) => say!("book-state-forfeited-home"),
     }
 }
 
 pub fn outs(outs: u8) -> String {
-    match outs {
-        1 => "1 out".into(),
-        n => format!("{n} outs"),
-    }
+    say!("book-outs", outs = outs)
 }
 
-/// The sums of a half-inning: "2 R, 3 H, 1 E, 2 left".
+/// The sums of a half-inning: "2 R · 3 H · 1 E · 2 LOB".
 pub fn sums(runs: u16, hits: u16, errors: u16, left: Option<u8>) -> String {
-    let left = left.map_or_else(String::new, |left| format!(" · {left} LOB"));
-    format!("{runs} R · {hits} H · {errors} E{left}")
+    match left {
+        Some(left) => say!("book-sums-left", runs = runs, hits = hits, errors = errors, left = left),
+        None => say!("book-sums", runs = runs, hits = hits, errors = errors),
+    }
 }
 
 /// "OBR 9.05(a)"; custom is no rule.
 pub fn rule(rule: &str) -> String {
-    if rule == "custom" { "By custom, not by rule".into() } else { format!("OBR {rule}") }
+    if rule == "custom" { say!("book-by-custom") } else { say!("book-rule", rule = rule) }
 }
 
-pub fn decision(letter: &str, name: &str) -> String {
-    let what = match letter {
-        "W" => "Winning pitcher",
-        "L" => "Losing pitcher",
-        "S" => "Save",
-        other => other,
-    };
-    format!("{what}: {name}. {WHY}")
+/// A decision as the table prints it, and as it is read aloud. Stats gives the letters of the English box score.
+pub fn decision(letter: &str, name: &str) -> (String, String) {
+    match letter {
+        "W" => (say!("book-win"), say!("book-win-of", name = name)),
+        "L" => (say!("book-loss"), say!("book-loss-of", name = name)),
+        _ => (say!("book-save"), say!("book-save-of", name = name)),
+    }
 }
 
 /// How a batter reached, as a choice.
 pub fn reached(verdict: Reached) -> String {
     match verdict {
-        Reached::Hit(1) => "Single".into(),
-        Reached::Hit(2) => "Two-base hit".into(),
-        Reached::Hit(3) => "Three-base hit".into(),
-        Reached::Hit(_) => "Home run".into(),
-        Reached::Error(position) => format!("Error, {position}"),
-        Reached::Choice => "Fielder's choice".into(),
+        Reached::Hit(1) => say!("book-single"),
+        Reached::Hit(2) => say!("book-double"),
+        Reached::Hit(3) => say!("book-triple"),
+        Reached::Hit(_) => say!("book-home-run"),
+        Reached::Error(position) => say!("book-error-by", position = position.to_string()),
+        Reached::Choice => say!("book-choice"),
     }
 }
 
 /// A correction not made yet.
 pub fn proposal(event: &Event) -> String {
-    let said = |event: &Event| match event {
-        Event::Pitch(pitch) => english::pitch(Thrown::Called(pitch.call)),
-        _ => "another entry",
-    };
     match event {
-        Event::Retract { .. } => "Struck out.".into(),
-        Event::Replace { event, .. } if !matches!(**event, Event::Pitch(_)) => "Changed so that it fits.".into(),
-        Event::Replace { event, .. } => format!("The pitch was instead: {}.", said(event)),
-        Event::Insert { event, .. } => format!("One pitch more before it: {}.", said(event)),
-        Event::Judgment(Judgment::BatterReached { verdict, .. }) => format!("Scored as: {}.", reached(*verdict)),
+        Event::Retract { .. } => say!("book-would-strike-out"),
+        Event::Replace { event, .. } => match &**event {
+            Event::Pitch(pitch) => {
+                say!("book-would-be-pitch", pitch = english::pitch(Thrown::Called(pitch.call)))
+            }
+            _ => say!("book-would-fit"),
+        },
+        Event::Insert { event, .. } => match &**event {
+            Event::Pitch(pitch) => {
+                say!("book-would-insert-pitch", pitch = english::pitch(Thrown::Called(pitch.call)))
+            }
+            _ => say!("book-would-insert"),
+        },
+        Event::Judgment(Judgment::BatterReached { verdict, .. }) => {
+            say!("book-would-score-as", verdict = reached(*verdict))
+        }
         _ => String::new(),
     }
 }
 
 /// What would mend an entry that no longer fits, and what that leaves to settle.
 pub fn mend(kind: MendKind, left: usize) -> String {
-    let what = match kind {
-        MendKind::WithoutMissingRunners => "Leave out runners who are not there",
-        MendKind::RunnersMakeRoom => "Move the runners in the way up one base",
-        MendKind::WithoutLateOuts => "Leave out the outs after the third",
-        MendKind::StrikeOut => "Strike this entry out",
+    let mend = match kind {
+        MendKind::WithoutMissingRunners => say!("book-mend-missing-runners"),
+        MendKind::RunnersMakeRoom => say!("book-mend-make-room"),
+        MendKind::WithoutLateOuts => say!("book-mend-late-outs"),
+        MendKind::StrikeOut => say!("book-mend-strike-out"),
     };
     match left {
-        0 => format!("{what} (settles all)"),
-        n => format!("{what} (leaves {n})"),
+        0 => say!("book-mend-settles-all", mend = mend),
+        left => say!("book-mend-leaves", mend = mend, left = left),
     }
 }
 
 /// The open questions: "To settle: 2".
 pub fn to_settle(open: usize) -> String {
     match open {
-        0 => "Judgments, all settled".into(),
-        n => format!("To settle: {n}"),
+        0 => say!("book-all-settled"),
+        open => say!("book-settle", open = open),
     }
 }
 
@@ -229,36 +160,36 @@ pub fn answer(judgment: &Judgment, names: &dyn Fn(PlayerId) -> String) -> String
         | Judgment::WouldHaveScoredAfterCatch { yes, .. }
         | Judgment::Earned { yes, .. }
         | Judgment::Undisputed { yes, .. }
-        | Judgment::EffectiveFinish { yes, .. } => if *yes { "Yes" } else { "No" }.into(),
+        | Judgment::EffectiveFinish { yes, .. } => {
+            if *yes {
+                say!("book-yes")
+            } else {
+                say!("book-no")
+            }
+        }
         Judgment::WinningPitcher { pitcher } => names(*pitcher),
-        Judgment::GotAway { wild: true, .. } => "Wild pitch".into(),
-        Judgment::GotAway { .. } => "Passed ball".into(),
-        Judgment::BatterReached { verdict: Reached::Hit(_), .. } => "Hit".into(),
-        Judgment::BatterReached { verdict: Reached::Error(_), .. } => "Error".into(),
-        Judgment::BatterReached { verdict: Reached::Choice, .. } => "Fielder's choice".into(),
+        Judgment::GotAway { wild: true, .. } => say!("book-wild-pitch"),
+        Judgment::GotAway { .. } => say!("book-passed-ball"),
+        Judgment::BatterReached { verdict: Reached::Hit(_), .. } => say!("book-hit"),
+        Judgment::BatterReached { verdict: Reached::Error(_), .. } => say!("book-error"),
+        Judgment::BatterReached { verdict: Reached::Choice, .. } => say!("book-choice"),
     }
 }
 
-pub fn balances(came_up: u32) -> String {
-    format!("It balances: {came_up} came up, {came_up} are accounted for.")
-}
-
-pub fn does_not_balance(came_up: u32, accounted: u32) -> String {
+/// Whether the proof comes out, and if not, by how much.
+pub fn balance(came_up: u32, accounted: u32) -> String {
     let off = came_up.abs_diff(accounted);
-    let batters = if off == 1 { "1 batter".to_owned() } else { format!("{off} batters") };
-    if came_up > accounted {
-        format!("{came_up} came up, but only {accounted} are accounted for: {batters} missing on the right.")
+    if off == 0 {
+        say!("book-balances", batters = came_up)
+    } else if came_up > accounted {
+        say!("book-missing-right", cameup = came_up, accounted = accounted, off = off)
     } else {
-        format!("{accounted} are accounted for, but only {came_up} came up: {batters} missing on the left.")
+        say!("book-missing-left", cameup = came_up, accounted = accounted, off = off)
     }
 }
 
 pub fn entry(entry: EntryId) -> String {
-    format!("Entry {}", entry.0)
-}
-
-pub fn more_numbers(count: usize) -> String {
-    format!("{count} numbers of players would change")
+    say!("book-entry", number = entry.0)
 }
 
 /// A number that changes.
@@ -267,16 +198,12 @@ pub fn from_to(before: u32, after: u32) -> String {
 }
 
 pub fn stands(s: &Situation) -> String {
-    let [visitors, home] = s.score;
     match s.phase {
         Phase::Underway => {
-            format!(
-                "The game would stand at {visitors}–{home}, {}, {}.",
-                half(s.inning, s.half).to_lowercase(),
-                outs(s.outs)
-            )
+            let half = half(s.inning, s.half).to_lowercase();
+            say!("book-would-stand", score = score(s), half = half, outs = outs(s.outs))
         }
-        _ => format!("The game would stand at {visitors}–{home}: {}.", state(s).to_lowercase()),
+        _ => say!("book-would-stand-over", score = score(s), state = state(s).to_lowercase()),
     }
 }
 
@@ -286,15 +213,8 @@ mod tests {
 
     #[test]
     fn ordinals_are_english() {
-        let all: Vec<_> = [1, 2, 3, 4, 11, 12, 13, 21, 22].map(ordinal).into();
-        assert_eq!(all, ["1st", "2nd", "3rd", "4th", "11th", "12th", "13th", "21st", "22nd"]);
+        let all = [1, 2, 3, 4, 11, 12, 13, 21, 22].map(|n| half(n, Half::Top));
+        let words: Vec<&str> = all.iter().filter_map(|half| half.split(' ').next_back()).collect();
+        assert_eq!(words, ["1st", "2nd", "3rd", "4th", "11th", "12th", "13th", "21st", "22nd"]);
     }
-}
-
-/// What the average is reckoned by, and how to read it. The yardstick is common practice, no source.
-pub fn earned_run_average(innings: u8) -> String {
-    format!(
-        "ERA: earned runs for every {innings} innings pitched. Common practice, no source: among professionals about 4 \
-         is average and 2 or less excellent."
-    )
 }
