@@ -5,11 +5,12 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use benchbook_stats::account::why::{Batting, Catching, Number, Pitching, why};
-use benchbook_stats::account::{Account, english};
+use benchbook_stats::account::{Account, sentences};
 use benchbook_stats::field::{Outs, Side};
 use benchbook_stats::game::Game;
 use benchbook_stats::ruling::Credit;
 use benchbook_stats::team::PlayerId;
+use benchbook_stats::words::Language;
 
 use crate::open;
 use crate::report::trouble;
@@ -190,11 +191,16 @@ fn tell(game: &Game, number: Number, out: &mut impl Write) -> io::Result<ExitCod
     let sum = evidence.iter().map(|piece| piece.amount).sum();
     let counted = if number.is_innings() { Outs(sum).to_string() } else { sum.to_string() };
     let teams = |side: Side| game.team_name(side).to_owned();
-    writeln!(out, "{}", plain(&format!("{}: {counted}", english::number(number, &names, &teams))))?;
+    writeln!(
+        out,
+        "{}",
+        plain(&format!("{}: {counted}", sentences::number(number, Language::English, &names, &teams)))
+    )?;
     for piece in &evidence {
         let half = account.halves.iter().find(|h| h.lines.iter().any(|l| l.entry == piece.entry));
         let when = half.map_or_else(String::new, |h| format!("{} {}", h.half, h.inning));
-        let what = account.line(piece.entry).map_or_else(String::new, |line| english::line(line, &names));
+        let what =
+            account.line(piece.entry).map_or_else(String::new, |line| sentences::line(line, Language::English, &names));
         let sign = match piece.amount {
             0 => "-".to_owned(),
             1 => "+".to_owned(),
@@ -202,12 +208,16 @@ fn tell(game: &Game, number: Number, out: &mut impl Write) -> io::Result<ExitCod
         };
         writeln!(out)?;
         writeln!(out, "{sign} {}", plain(&format!("{when}, entry {}: {what}", piece.entry.0)))?;
-        writeln!(out, "    {}", plain(&english::heading(&piece.reason.ruled, &names)))?;
+        writeln!(out, "    {}", plain(&sentences::heading(&piece.reason.ruled, Language::English, &names)))?;
         let rule = match piece.reason.rule {
             "custom" => "by custom, not by rule".to_owned(),
             section => format!("OBR {section}"),
         };
-        writeln!(out, "    {}", plain(&format!("{} ({rule})", english::grounds(&piece.reason.because))))?;
+        writeln!(
+            out,
+            "    {}",
+            plain(&format!("{} ({rule})", sentences::grounds(&piece.reason.because, Language::English)))
+        )?;
     }
     Ok(ExitCode::SUCCESS)
 }

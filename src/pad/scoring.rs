@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use crate::clock;
 use crate::keep::{self, GameId, Keeper, Marks, NotLoaded, Trouble};
+use crate::words::language;
 
 /// The open game, provided by context to the places of a game. Nothing else holds game state: a view reads derived
 /// values in memos with `game.with(|g| ...)`.
@@ -75,7 +76,7 @@ impl Scoring {
         let mut refused = None;
         self.game.maybe_update(|game| {
             let entry = Entry { id: game.next_id(), at: Some(clock::now()), event };
-            refused = game.record(entry).err().map(|refusal| refusal.to_string());
+            refused = game.record(entry).err().map(|refusal| refusal.said(language()));
             refused.is_none()
         });
         let accepted = refused.is_none();

@@ -1,5 +1,4 @@
-//! The game told play by play, in sentences that are data: [`english`] puts them in words, another file can put them in
-//! another language. Each line knows its entry, its pitches and the rulings on it.
+//! The game told play by play, in sentences that are data: [`sentences`] puts them in the words of a language. Each line knows its entry, its pitches and the rulings on it.
 
 use crate::field::{Base, Count, Half, Position, Side};
 use crate::game::{Ending, Game, Phase, Play, Refusal, Situation, Step, Thrown};
@@ -9,8 +8,8 @@ use crate::ruling::{BatterResult, Because, Book, Credit, Judged, Theft, earned};
 use crate::team::{Change, PlayerId, Role};
 
 pub mod compare;
-pub mod english;
 mod reasons;
+pub mod sentences;
 mod tell;
 pub mod why;
 

@@ -2,6 +2,7 @@
 
 use core::fmt;
 
+use crate::words::{Language, say};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 /// One of the two sides in a game, named by its place in the order of batting.
@@ -34,12 +35,19 @@ impl Side {
     }
 }
 
+impl Side {
+    /// Inside a sentence, in a language.
+    pub fn said(self, language: Language) -> String {
+        match self {
+            Self::Visitors => say!(language, "side-visitors"),
+            Self::Home => say!(language, "side-home"),
+        }
+    }
+}
+
 impl fmt::Display for Side {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Visitors => "visitors",
-            Self::Home => "home",
-        })
+        f.write_str(&self.said(Language::English))
     }
 }
 
@@ -119,14 +127,21 @@ impl Base {
     }
 }
 
+impl Base {
+    /// Inside a sentence, in a language.
+    pub fn said(self, language: Language) -> String {
+        match self {
+            Self::First => say!(language, "base-first"),
+            Self::Second => say!(language, "base-second"),
+            Self::Third => say!(language, "base-third"),
+            Self::Home => say!(language, "base-home"),
+        }
+    }
+}
+
 impl fmt::Display for Base {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::First => "first",
-            Self::Second => "second",
-            Self::Third => "third",
-            Self::Home => "home",
-        })
+        f.write_str(&self.said(Language::English))
     }
 }
 
@@ -205,26 +220,31 @@ impl Position {
         self.number() >= 7
     }
 
-    /// The trade's name in words.
-    pub const fn name(self) -> &'static str {
+    /// Inside an English sentence.
+    pub fn name(self) -> String {
+        self.said(Language::English)
+    }
+
+    /// Inside a sentence, in a language.
+    pub fn said(self, language: Language) -> String {
         match self {
-            Self::Pitcher => "pitcher",
-            Self::Catcher => "catcher",
-            Self::FirstBase => "first baseman",
-            Self::SecondBase => "second baseman",
-            Self::ThirdBase => "third baseman",
-            Self::Shortstop => "shortstop",
-            Self::LeftField => "left fielder",
-            Self::CenterField => "center fielder",
-            Self::RightField => "right fielder",
-            Self::ShortField => "short fielder",
+            Self::Pitcher => say!(language, "position-pitcher"),
+            Self::Catcher => say!(language, "position-catcher"),
+            Self::FirstBase => say!(language, "position-first-base"),
+            Self::SecondBase => say!(language, "position-second-base"),
+            Self::ThirdBase => say!(language, "position-third-base"),
+            Self::Shortstop => say!(language, "position-shortstop"),
+            Self::LeftField => say!(language, "position-left-field"),
+            Self::CenterField => say!(language, "position-center-field"),
+            Self::RightField => say!(language, "position-right-field"),
+            Self::ShortField => say!(language, "position-short-field"),
         }
     }
 }
 
 impl fmt::Display for Position {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(self.name())
+        f.write_str(&self.said(Language::English))
     }
 }
 

@@ -1,10 +1,11 @@
 //! The account of the invented game in `tests/games`, worked out on paper beside it.
 
-use super::english;
+use super::sentences;
 use super::why::{Batting, Number, Pitching, tally, why};
 use super::*;
 use crate::file;
 use crate::log::Entry;
+use crate::words::Language;
 
 fn harbor() -> Game {
     let text = include_str!("../../../tests/games/harbor-league.benchbook.json");
@@ -13,7 +14,12 @@ fn harbor() -> Game {
 
 fn words(game: &Game) -> Vec<String> {
     let names = |id| game.label(id);
-    Account::of(game).halves.iter().flat_map(|h| &h.lines).map(|l| english::line(l, &names)).collect()
+    Account::of(game)
+        .halves
+        .iter()
+        .flat_map(|h| &h.lines)
+        .map(|l| sentences::line(l, Language::English, &names))
+        .collect()
 }
 
 #[track_caller]

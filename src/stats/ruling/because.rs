@@ -1,9 +1,10 @@
-//! Reasons as data, and the one place where they are English.
+//! Reasons as data, and how they are said.
 
 use core::fmt;
 
-use crate::field::Position;
+use crate::field::{Base, Position};
 use crate::log::MisplayKind;
+use crate::words::{Language, say};
 
 /// Why a ruling is what it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -139,138 +140,93 @@ pub enum Because {
     LeftStanding,
 }
 
-impl fmt::Display for Because {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let text = match self {
-            Self::Judged => "The scorer judged it so.",
-            Self::Strikeout => "Three strikes.",
-            Self::StrikeoutReached => {
-                "Three strikes; safe at first because the ball was not held. It is a strikeout all the same."
-            }
-            Self::Walk => "Four balls.",
-            Self::IntentionalWalk => "Walked on purpose.",
-            Self::HitByPitch => "Hit by a pitch.",
-            Self::CatcherInterference => "The catcher hindered the batter: first base, and no time at bat.",
-            Self::Obstruction => "A fielder obstructed the batter before first base: no time at bat.",
-            Self::OwnInterference => "The batter hindered a fielder and is out.",
-            Self::OutOfTurn => {
-                "Somebody else batted, and the defence appealed: the proper batter is out, and the catcher has the putout."
-            }
-            Self::PutOut => "Put out on the batted ball.",
-            Self::SafeHit(1) => "Safe at first on the batted ball.",
-            Self::SafeHit(bases) => return write!(f, "Safe at {} on the batted ball alone.", base_word(*bases)),
-            Self::GameEnding(bases) => {
-                return write!(
-                    f,
-                    "The game ended when the winning run scored: the hit counts for {bases} {}, as many as that runner needed.",
-                    if *bases == 1 { "base" } else { "bases" }
-                );
-            }
-            Self::RunnerHitByBall => "A runner was hit by the batted ball and is out; the batter has a hit.",
-            Self::RunnerForced => "A runner was forced out on the batted ball: no hit.",
-            Self::RunnerPutOut => "The infield put out a runner ahead on the batted ball: a fielder's choice, no hit.",
-            Self::Choice => "The fielder chose to try for another runner.",
-            Self::Error(position) => return write!(f, "Reached on an error by the {position}."),
-            Self::Sacrifice => {
-                "A bunt with fewer than two outs: the batter was put out (or would have been), and a runner moved up."
-            }
-            Self::SacrificeAllSafe => {
-                "A bunt with fewer than two outs, and a runner moved up; they tried for a runner and put out nobody."
-            }
-            Self::SacrificeFly => "A runner scored after the catch with fewer than two outs.",
-            Self::SacrificeFlyDropped => {
-                "The fly was dropped, but the runner would have scored after a catch, with fewer than two outs."
-            }
-            Self::BattedIn => "The run scored on the batted ball.",
-            Self::ForcedIn => "The bases were full and the batter was given first: the run was forced in.",
-            Self::DoublePlay => "It came in on a ground-ball double play: no run batted in.",
-            Self::MuffedDoublePlay => "A muffed throw at first would have completed a double play: no run batted in.",
-            Self::OnError => "The run scored on an error.",
-            Self::ErrorButScoresAnyway => {
-                "There were fewer than two outs, and the runner from third would ordinarily have scored without the error."
-            }
-            Self::NotBatted => "The run scored without a batted ball.",
-            Self::Stole => {
-                "The base was gained unaided by a hit, an out, an error, a force, a wild pitch or a passed ball."
-            }
-            Self::OtherRunnerOut => "Another runner was put out in the same attempt: no stolen base for anyone.",
-            Self::Undisputed => "The defence did not try to stop it: no stolen base.",
-            Self::CaughtStealing => "Put out trying to steal.",
-            Self::Overslid => "Put out oversliding the base: caught stealing, no stolen base.",
-            Self::BrokeFromPickoff => "Picked off, and broke for the next base: caught stealing.",
-            Self::PickedOff => "Picked off going back to the base: not caught stealing.",
-            Self::MuffedThrow => {
-                "The throw was in time, but it was muffed: caught stealing, an error, and no stolen base."
-            }
-            Self::Grounded => {
-                "Two outs on a ground ball: both runners forced, or the batter at first and a runner he had forced to run."
-            }
-            Self::PitchedWild => {
-                "Ordinary effort by the catcher could not have stopped the pitch, and somebody gained a base on it."
-            }
-            Self::LetPass => {
-                "Ordinary effort by the catcher would have stopped the pitch, and somebody gained a base on it."
-            }
-            Self::Balked => "The umpire called a balk, and the runners were given a base.",
-            Self::CaughtFly => "Caught the ball in the air.",
-            Self::InfieldFly => {
-                "The umpire called an infield fly: the batter is out, caught or not, and the putout goes to the fielder under it."
-            }
-            Self::HeldThrow => "Held the throw in time, at the base or on the runner.",
-            Self::TouchedBase => "Had the ball and reached the base, or the runner, alone.",
-            Self::Tagged => "Tagged the runner off the base.",
-            Self::Appealed => "Had the ball when the defence appealed.",
-            Self::CaughtThirdStrike => "Three strikes: the rules give the putout to the catcher.",
-            Self::CatcherByRule => "Out by rule, not by a play: the rules give the putout to the catcher.",
-            Self::NearestTheBall => {
-                "The runner was hit by the batted ball: the rules give the putout to the fielder nearest the ball."
-            }
-            Self::WasHindered => "The runner hindered this fielder: the rules give him the putout.",
-            Self::NearestThePassing => {
-                "One runner passed another: the rules give the putout to the fielder nearest to where it happened."
-            }
-            Self::WasAvoided => {
-                "The runner left the base path, or gave up: the rules give the putout to the fielder he ran from."
-            }
-            Self::NearestByRule => "Out by rule, not by a play: the putout goes to the fielder nearest to it.",
-            Self::Threw => "Threw the ball, or turned its way, before the putout.",
-            Self::ThrewToRuleOut => {
-                "Threw the ball in a play on which the runner was then out for interference or for leaving the base path."
-            }
-            Self::ThrewInVain => "His throw would have made the out, but for the error that followed.",
-            Self::Misplayed { kind, gave_life } => return misplayed(f, *kind, *gave_life),
-            Self::TookPart(3) => "Had a putout or an assist in it: three outs on one play, and no error between them.",
-            Self::TookPart(_) => "Had a putout or an assist in it: two outs on one play, and no error between them.",
-            Self::AtHisPost => "Made while he was there. Three outs are an inning.",
-            Self::Pitched => "Every ball thrown to this batter. A ball hit into play is a strike.",
-            Self::LeftStanding => "Neither in nor out when it ended.",
-        };
-        f.write_str(text)
+impl Because {
+    /// As a sentence in a language.
+    pub fn said(self, language: Language) -> String {
+        match self {
+            Self::SafeHit(bases) => match Base::from_number(bases) {
+                None | Some(Base::First) => say!(language, "because-safe-at-first"),
+                Some(base) => say!(language, "because-safe-hit", base = base.said(language)),
+            },
+            Self::GameEnding(bases) => say!(language, "because-game-ending", bases = bases),
+            Self::Error(position) => say!(language, "because-error", position = position.said(language)),
+            Self::TookPart(outs) => say!(language, "because-took-part", outs = outs),
+            Self::Misplayed { kind, gave_life } => misplayed(language, kind, if gave_life { "yes" } else { "no" }),
+            Self::Judged => say!(language, "because-judged"),
+            Self::Strikeout => say!(language, "because-strikeout"),
+            Self::StrikeoutReached => say!(language, "because-strikeout-reached"),
+            Self::Walk => say!(language, "because-walk"),
+            Self::IntentionalWalk => say!(language, "because-intentional-walk"),
+            Self::HitByPitch => say!(language, "because-hit-by-pitch"),
+            Self::CatcherInterference => say!(language, "because-catcher-interference"),
+            Self::Obstruction => say!(language, "because-obstruction"),
+            Self::OwnInterference => say!(language, "because-own-interference"),
+            Self::OutOfTurn => say!(language, "because-out-of-turn"),
+            Self::PutOut => say!(language, "because-put-out"),
+            Self::RunnerHitByBall => say!(language, "because-runner-hit-by-ball"),
+            Self::RunnerForced => say!(language, "because-runner-forced"),
+            Self::RunnerPutOut => say!(language, "because-runner-put-out"),
+            Self::Choice => say!(language, "because-choice"),
+            Self::Sacrifice => say!(language, "because-sacrifice"),
+            Self::SacrificeAllSafe => say!(language, "because-sacrifice-all-safe"),
+            Self::SacrificeFly => say!(language, "because-sacrifice-fly"),
+            Self::SacrificeFlyDropped => say!(language, "because-sacrifice-fly-dropped"),
+            Self::BattedIn => say!(language, "because-batted-in"),
+            Self::ForcedIn => say!(language, "because-forced-in"),
+            Self::DoublePlay => say!(language, "because-double-play"),
+            Self::MuffedDoublePlay => say!(language, "because-muffed-double-play"),
+            Self::OnError => say!(language, "because-on-error"),
+            Self::ErrorButScoresAnyway => say!(language, "because-error-but-scores-anyway"),
+            Self::NotBatted => say!(language, "because-not-batted"),
+            Self::Stole => say!(language, "because-stole"),
+            Self::OtherRunnerOut => say!(language, "because-other-runner-out"),
+            Self::Undisputed => say!(language, "because-undisputed"),
+            Self::CaughtStealing => say!(language, "because-caught-stealing"),
+            Self::Overslid => say!(language, "because-overslid"),
+            Self::BrokeFromPickoff => say!(language, "because-broke-from-pickoff"),
+            Self::PickedOff => say!(language, "because-picked-off"),
+            Self::MuffedThrow => say!(language, "because-muffed-throw"),
+            Self::Grounded => say!(language, "because-grounded"),
+            Self::PitchedWild => say!(language, "because-pitched-wild"),
+            Self::LetPass => say!(language, "because-let-pass"),
+            Self::Balked => say!(language, "because-balked"),
+            Self::CaughtFly => say!(language, "because-caught-fly"),
+            Self::InfieldFly => say!(language, "because-infield-fly"),
+            Self::HeldThrow => say!(language, "because-held-throw"),
+            Self::TouchedBase => say!(language, "because-touched-base"),
+            Self::Tagged => say!(language, "because-tagged"),
+            Self::Appealed => say!(language, "because-appealed"),
+            Self::CaughtThirdStrike => say!(language, "because-caught-third-strike"),
+            Self::CatcherByRule => say!(language, "because-catcher-by-rule"),
+            Self::NearestTheBall => say!(language, "because-nearest-the-ball"),
+            Self::WasHindered => say!(language, "because-was-hindered"),
+            Self::NearestThePassing => say!(language, "because-nearest-the-passing"),
+            Self::WasAvoided => say!(language, "because-was-avoided"),
+            Self::NearestByRule => say!(language, "because-nearest-by-rule"),
+            Self::Threw => say!(language, "because-threw"),
+            Self::ThrewToRuleOut => say!(language, "because-threw-to-rule-out"),
+            Self::ThrewInVain => say!(language, "because-threw-in-vain"),
+            Self::AtHisPost => say!(language, "because-at-his-post"),
+            Self::Pitched => say!(language, "because-pitched"),
+            Self::LeftStanding => say!(language, "because-left-standing"),
+        }
     }
 }
 
-fn misplayed(f: &mut fmt::Formatter<'_>, kind: MisplayKind, gave_life: bool) -> fmt::Result {
-    let what = match kind {
-        MisplayKind::DroppedFoul => {
-            return f
-                .write_str("A foul fly that ordinary effort would have caught fell, and the batter's turn went on.");
-        }
-        MisplayKind::Interference => return write!(f, "{}", Because::CatcherInterference),
-        MisplayKind::Obstruction => "A runner was obstructed",
-        MisplayKind::Fielding => "Ordinary effort would have fielded the ball",
-        MisplayKind::Throwing => "The throw was wild",
-        MisplayKind::Muff => "A good throw was not held",
-        MisplayKind::DroppedFly => "Ordinary effort would have caught the fly",
-    };
-    let cost = if gave_life { "somebody was safe who would have been out" } else { "somebody gained a base by it" };
-    write!(f, "{what}, and {cost}.")
+impl fmt::Display for Because {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.said(Language::English))
+    }
 }
 
-const fn base_word(number: u8) -> &'static str {
-    match number {
-        2 => "second",
-        3 => "third",
-        4 => "home",
-        _ => "first",
+fn misplayed(language: Language, kind: MisplayKind, life: &str) -> String {
+    match kind {
+        MisplayKind::DroppedFoul => say!(language, "because-misplayed-dropped-foul"),
+        MisplayKind::Interference => say!(language, "because-catcher-interference"),
+        MisplayKind::Obstruction => say!(language, "because-misplayed-obstruction", life = life),
+        MisplayKind::Fielding => say!(language, "because-misplayed-fielding", life = life),
+        MisplayKind::Throwing => say!(language, "because-misplayed-throwing", life = life),
+        MisplayKind::Muff => say!(language, "because-misplayed-muff", life = life),
+        MisplayKind::DroppedFly => say!(language, "because-misplayed-dropped-fly", life = life),
     }
 }

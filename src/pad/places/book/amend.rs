@@ -1,13 +1,13 @@
 //! What can be amended in the Book: how a play is scored, what a pitch was, a pitch that was forgotten.
 
-use benchbook_stats::account::english;
+use benchbook_stats::account::sentences;
 use benchbook_stats::account::why::tally;
 use benchbook_stats::game::{Game, Play, Thrown};
 use benchbook_stats::log::{Call, EntryId, Event, Judgment, Pitch, Reached};
 use leptos::prelude::*;
 
 use super::{Reading, words};
-use crate::words::say;
+use crate::words::{language, say};
 
 /// The calls a pitch is most often amended to.
 const CALLS: [Call; 4] = [Call::Ball, Call::CalledStrike, Call::SwingingStrike, Call::Foul];
@@ -63,14 +63,14 @@ pub fn Pitches(
     missed: bool,
 ) -> impl IntoView {
     let (balls, strikes) = tally(&pitches);
-    let names = pitches.iter().map(|(_, thrown)| english::pitch(*thrown)).collect::<Vec<_>>().join(", ");
+    let names = pitches.iter().map(|(_, thrown)| sentences::pitch(*thrown, language())).collect::<Vec<_>>().join(", ");
     let told = say!("book-pitches-thrown", pitches = balls + strikes, balls = balls, strikes = strikes, names = names);
     let picked = RwSignal::new(None::<(EntryId, Thrown)>);
     let single = move |pitch: (EntryId, Thrown)| {
         let chosen = move || picked.get().is_some_and(|(entry, _)| entry == pitch.0).to_string();
         view! {
             <button type="button" aria-pressed=chosen on:click=move |_| picked.set(Some(pitch))>
-                {english::pitch(pitch.1)}
+                {sentences::pitch(pitch.1, language())}
             </button>
         }
     };
@@ -128,7 +128,7 @@ fn OnePitch(
 
 fn button(reading: Reading, line: EntryId, thrown: Thrown, event: Event) -> impl IntoView {
     view! {
-        <button type="button" on:click=move |_| reading.propose(line, event.clone())>{english::pitch(thrown)}</button>
+        <button type="button" on:click=move |_| reading.propose(line, event.clone())>{sentences::pitch(thrown, language())}</button>
     }
 }
 

@@ -1,7 +1,7 @@
 //! A correction: what would change is shown before the scorer agrees.
 
 use benchbook_stats::account::compare::{Comparison, compare};
-use benchbook_stats::account::english;
+use benchbook_stats::account::sentences;
 use benchbook_stats::account::why::Number;
 use benchbook_stats::game::Refusal;
 use benchbook_stats::log::{EntryId, Event};
@@ -10,7 +10,7 @@ use leptos::prelude::*;
 use super::drawer::Drawer;
 use super::{Proposal, Reading, words};
 use crate::places::Refused;
-use crate::words::say;
+use crate::words::{language, say};
 
 /// The drawer that asks, while a correction is looked at.
 #[component]
@@ -49,7 +49,7 @@ fn Preview(
         }
     };
     match preview {
-        Err(refusal) => view! { <p class="notice refusal">{refusal.to_string()}</p> }.into_any(),
+        Err(refusal) => view! { <p class="notice refusal">{refusal.said(language())}</p> }.into_any(),
         Ok(comparison) => view! {
             <p class:struck=struck>{reading.sentence(on)}</p>
             <p><b>{what}</b></p>
@@ -74,7 +74,7 @@ fn Differences(
     let nothing = comparison.is_empty();
     let (totals, players): (Vec<_>, Vec<_>) = comparison.numbers.into_iter().partition(|(n, ..)| n.is_of_a_side());
     let no_longer = move |(entry, refusal): (EntryId, Refusal)| {
-        view! { <li>{reading.sentence(entry)}" "<b>{say!("book-no-longer-fits")}</b>" "{refusal.to_string()}</li> }
+        view! { <li>{reading.sentence(entry)}" "<b>{say!("book-no-longer-fits")}</b>" "{refusal.said(language())}</li> }
     };
     let few = players.len() <= FEW;
     let folded = say!("book-more-numbers", count = players.len());
@@ -102,7 +102,7 @@ fn Numbers(
 ) -> impl IntoView {
     let reading = Reading::get();
     let row = move |(number, before, after)| {
-        let what = english::number(number, &|id| reading.name(id), &|side| reading.team(side));
+        let what = sentences::number(number, language(), &|id| reading.name(id), &|side| reading.team(side));
         view! { <tr><th scope="row">{what}</th><td>{words::from_to(before, after)}</td></tr> }
     };
     view! { <table class="changes"><tbody>{numbers.into_iter().map(row).collect_view()}</tbody></table> }

@@ -1,6 +1,6 @@
 //! One line of the play-by-play, which opens to its rulings, its pitches and its correction.
 
-use benchbook_stats::account::{Account, Line, Reason, english};
+use benchbook_stats::account::{Account, Line, Reason, sentences};
 use benchbook_stats::game::Game;
 use benchbook_stats::log::{EntryId, Event};
 use leptos::html;
@@ -9,7 +9,7 @@ use leptos::prelude::*;
 use super::amend::{Pitches, ScoreAs};
 use super::why::RestsOn;
 use super::{Reading, words};
-use crate::words::say;
+use crate::words::{language, say};
 
 /// One line.
 #[component]
@@ -80,9 +80,9 @@ fn Ruling(
 ) -> impl IntoView {
     let reading = Reading::get();
     view! {
-        <dt>{english::heading(&reason.ruled, &|id| reading.name(id))}</dt>
+        <dt>{sentences::heading(&reason.ruled, language(), &|id| reading.name(id))}</dt>
         <dd>
-            {english::grounds(&reason.because)} " "
+            {sentences::grounds(&reason.because, language())} " "
             <span class="rule">{words::rule(reason.rule)}</span>
             <RestsOn entries=reason.rests_on/>
         </dd>
@@ -108,7 +108,7 @@ pub fn told_if_it_counted(game: &Game, entry: EntryId) -> String {
     let Ok(restored) = game.preview(Event::Reinstate { entry }) else { return words::entry(entry) };
     let account = Account::of(&restored);
     let line = account.line(entry);
-    let own = line.filter(|l| l.entry == entry).map(|l| english::line(l, &|id| restored.label(id)));
-    let pitch = || line?.pitches.iter().find(|(id, _)| *id == entry).map(|(_, t)| english::pitch(*t).to_owned());
+    let own = line.filter(|l| l.entry == entry).map(|l| sentences::line(l, language(), &|id| restored.label(id)));
+    let pitch = || line?.pitches.iter().find(|(id, _)| *id == entry).map(|(_, t)| sentences::pitch(*t, language()));
     own.or_else(pitch).unwrap_or_else(|| words::entry(entry))
 }

@@ -27,6 +27,7 @@ mod tables;
 mod why;
 mod words;
 
+use crate::words::language;
 use board::Board;
 use conflicts::Conflicts;
 use correction::Correction;
@@ -122,9 +123,9 @@ impl Reading {
     /// The sentence of a line of the account.
     fn sentence(self, entry: EntryId) -> String {
         self.account.with(|account| {
-            account
-                .line(entry)
-                .map_or_else(String::new, |line| benchbook_stats::account::english::line(line, &|id| self.name(id)))
+            account.line(entry).map_or_else(String::new, |line| {
+                benchbook_stats::account::sentences::line(line, language(), &|id| self.name(id))
+            })
         })
     }
 }

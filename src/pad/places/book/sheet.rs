@@ -1,12 +1,12 @@
 //! The scoresheet: batters down, innings across, the marks of the paper book in each square; one sheet of paper a side.
 
-use benchbook_stats::account::english;
+use benchbook_stats::account::sentences;
 use benchbook_stats::field::Side;
 use benchbook_stats::sheet::{Cell, Column, Listed, Row, Sheet, Totals, draw};
 use leptos::prelude::*;
 
 use super::{Reading, words};
-use crate::words::say;
+use crate::words::{language, say};
 
 /// Both sides' sheets.
 #[component]
@@ -128,7 +128,10 @@ fn square(cell: Option<&Cell>) -> AnyView {
     let reading = Reading::get();
     let told = match cell.entry {
         Some(entry) => reading.account.with_untracked(|account| {
-            account.line(entry).map(|line| english::line(line, &|id| reading.name(id))).unwrap_or_default()
+            account
+                .line(entry)
+                .map(|line| sentences::line(line, language(), &|id| reading.name(id)))
+                .unwrap_or_default()
         }),
         None => say!("book-unfinished"),
     };

@@ -1,13 +1,13 @@
 //! "Why?": a number opened to the plays and rules behind it.
 
-use benchbook_stats::account::english;
+use benchbook_stats::account::sentences;
 use benchbook_stats::account::why::{Evidence, Number, why};
 use benchbook_stats::log::EntryId;
 use leptos::prelude::*;
 
 use super::drawer::Drawer;
 use super::{Reading, words};
-use crate::words::say;
+use crate::words::{language, say};
 
 /// A number that answers "why?" when it is touched.
 #[component]
@@ -20,7 +20,7 @@ pub fn Asked(
 ) -> impl IntoView {
     let reading = Reading::get();
     let label = move || {
-        let what = english::number(number, &|id| reading.name(id), &|side| reading.team(side));
+        let what = sentences::number(number, language(), &|id| reading.name(id), &|side| reading.team(side));
         say!("book-asked", value = value.get(), what = what)
     };
     view! {
@@ -37,7 +37,7 @@ pub fn Why() -> impl IntoView {
     let close = Callback::new(move |()| reading.asked.set(None));
     move || {
         reading.asked.get().map(|number| {
-            let title = english::number(number, &|id| reading.name(id), &|side| reading.team(side));
+            let title = sentences::number(number, language(), &|id| reading.name(id), &|side| reading.team(side));
             view! { <Drawer title=title close=close><Answer number=number/></Drawer> }
         })
     }
@@ -72,13 +72,13 @@ fn Play(
     let reading = Reading::get();
     let counts = evidence.counts();
     let Evidence { entry, reason, .. } = evidence;
-    let heading = english::heading(&reason.ruled, &|id| reading.name(id));
+    let heading = sentences::heading(&reason.ruled, language(), &|id| reading.name(id));
     let rule = words::rule(reason.rule);
     let place = reading.account.with_untracked(|account| {
         let half = account.halves.iter().find(|h| h.lines.iter().any(|l| l.entry == entry));
         half.map(|h| words::half(h.inning, h.half))
     });
-    let because = english::grounds(&reason.because);
+    let because = sentences::grounds(&reason.because, language());
     // Nothing is told yet of a turn at the plate that goes on.
     let told = reading.sentence(entry);
     let show = move |_| reading.show(entry);

@@ -1,6 +1,6 @@
 //! Which word of the catalogue the Book says, where that takes a choice.
 
-use benchbook_stats::account::english;
+use benchbook_stats::account::sentences;
 use benchbook_stats::field::{Half, Side};
 use benchbook_stats::game::{Ending, Game, MendKind, Phase, Situation, Thrown};
 use benchbook_stats::log::{EntryId, Event, Judgment, Reached};
@@ -8,7 +8,7 @@ use benchbook_stats::sheet::Sums;
 use benchbook_stats::team::PlayerId;
 
 use super::Page;
-use crate::words::say;
+use crate::words::{language, say};
 
 pub fn page(page: Page) -> String {
     match page {
@@ -113,13 +113,13 @@ pub fn proposal(event: &Event) -> String {
         Event::Retract { .. } => say!("book-would-strike-out"),
         Event::Replace { event, .. } => match &**event {
             Event::Pitch(pitch) => {
-                say!("book-would-be-pitch", pitch = english::pitch(Thrown::Called(pitch.call)))
+                say!("book-would-be-pitch", pitch = sentences::pitch(Thrown::Called(pitch.call), language()))
             }
             _ => say!("book-would-fit"),
         },
         Event::Insert { event, .. } => match &**event {
             Event::Pitch(pitch) => {
-                say!("book-would-insert-pitch", pitch = english::pitch(Thrown::Called(pitch.call)))
+                say!("book-would-insert-pitch", pitch = sentences::pitch(Thrown::Called(pitch.call), language()))
             }
             _ => say!("book-would-insert"),
         },

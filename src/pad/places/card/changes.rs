@@ -1,11 +1,12 @@
 //! Once play has begun: who came in for whom, in order.
 
-use benchbook_stats::account::{Account, Told, english};
+use benchbook_stats::account::{Account, Told, sentences};
 use leptos::prelude::*;
 
 use super::{Desk, words};
 use crate::place::{Place, Room};
 use crate::places::Refused;
+use crate::words::language;
 
 /// The changes so far.
 #[component]
@@ -18,7 +19,9 @@ pub fn Changes() -> impl IntoView {
             let changes = halves.flat_map(|half| half.lines.iter().map(move |line| (half.inning, half.half, line)));
             changes
                 .filter(|(.., line)| line.conflict.is_none() && line.told.iter().any(is_change))
-                .map(|(inning, half, line)| (words::half(inning, half), english::line(line, &|id| game.label(id))))
+                .map(|(inning, half, line)| {
+                    (words::half(inning, half), sentences::line(line, language(), &|id| game.label(id)))
+                })
                 .collect::<Vec<_>>()
         })
     });

@@ -12,6 +12,7 @@ use super::house::{House, not_placed};
 use crate::clock;
 use crate::keep::{self, GameId};
 use crate::place::{self, Place, Room};
+use crate::words::language;
 
 /// The longest team name, in characters: what a board on a phone still shows.
 const LONGEST_NAME: &str = "40";
@@ -99,7 +100,7 @@ fn start(house: House, starting: RwSignal<bool>, choice: &Choice) {
     for event in first_entries(choice) {
         let entry = entry(&game, event);
         if let Err(refusal) = game.record(entry) {
-            house.refuse(refusal.to_string());
+            house.refuse(refusal.said(language()));
             starting.set(false);
             return;
         }

@@ -1,10 +1,11 @@
-//! Why a pitcher has a decision: as data, and the one place where it is English.
+//! Why a pitcher has a decision: as data, and how it is said.
 
 use core::fmt;
 
 use crate::field::Outs;
 use crate::log::EntryId;
 use crate::team::PlayerId;
+use crate::words::{Language, say};
 
 /// Why a pitcher is credited or charged.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -94,39 +95,29 @@ impl Why {
     }
 }
 
+impl Why {
+    /// As a sentence in a language.
+    pub fn said(self, language: Language) -> String {
+        match self {
+            Self::AheadForGood { .. } => say!(language, "decision-ahead-for-good"),
+            Self::OnlyReliever { needed } => say!(language, "decision-only-reliever", needed = needed),
+            Self::MostEffective { needed } => say!(language, "decision-most-effective", needed = needed),
+            Self::AfterIneffective { .. } => say!(language, "decision-after-ineffective"),
+            Self::Judged => say!(language, "decision-judged"),
+            Self::GaveUpTheLead { .. } => say!(language, "decision-gave-up-the-lead"),
+            Self::SmallLead { lead } => say!(language, "decision-small-lead", lead = lead),
+            Self::TyingRunNear { lead, .. } => say!(language, "decision-tying-run-near", lead = lead),
+            Self::ThreeInnings { outs } => say!(language, "decision-three-innings", innings = outs.to_string()),
+            Self::WholeGame => say!(language, "decision-whole-game"),
+            Self::FromTheFirstOut => say!(language, "decision-from-the-first-out"),
+            Self::KeptTheLead { lead } => say!(language, "decision-kept-the-lead", lead = lead),
+            Self::LostTheLead { lead } => say!(language, "decision-lost-the-lead", lead = lead),
+        }
+    }
+}
+
 impl fmt::Display for Why {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::AheadForGood { .. } => f.write_str("The pitcher of record when the side went ahead for good."),
-            Self::OnlyReliever { needed } => {
-                write!(f, "The starter did not finish {needed} innings, and this is the only relief pitcher.")
-            }
-            Self::MostEffective { needed } => {
-                write!(f, "The starter did not finish {needed} innings; of the relief pitchers the most effective.")
-            }
-            Self::AfterIneffective { .. } => f.write_str(
-                "The pitcher of record was brief and ineffective; the most effective of those who kept the lead.",
-            ),
-            Self::Judged => f.write_str("The scorer judged it so."),
-            Self::GaveUpTheLead { .. } => f.write_str("Answers for the run that put the other side ahead for good."),
-            Self::SmallLead { lead } => {
-                write!(f, "Finished the game: came in with a lead of {lead} and pitched at least one inning.")
-            }
-            Self::TyingRunNear { lead, .. } => {
-                write!(
-                    f,
-                    "Finished the game: came in with a lead of {lead} and the tying run on base, at bat or on deck."
-                )
-            }
-            Self::ThreeInnings { outs } => write!(f, "Finished the game: pitched its last {outs} innings."),
-            Self::WholeGame => f.write_str("The side's only pitcher."),
-            Self::FromTheFirstOut => f.write_str("Came in before an out or a run, and pitched the rest without a run."),
-            Self::KeptTheLead { lead } => {
-                write!(f, "By custom, not by rule: came in with a lead of {lead} to keep, and left with it.")
-            }
-            Self::LostTheLead { lead } => {
-                write!(f, "By custom, not by rule: came in with a lead of {lead} to keep, and it was lost.")
-            }
-        }
+        f.write_str(&self.said(Language::English))
     }
 }

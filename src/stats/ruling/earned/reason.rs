@@ -1,9 +1,10 @@
-//! Why a run is earned or not, and why a pitcher answers for it: as data, and the one place where it is English.
+//! Why a run is earned or not, and why a pitcher answers for it: as data, and how it is said.
 
 use core::fmt;
 
 use crate::field::{Base, Position};
 use crate::log::EntryId;
+use crate::words::{Language, say};
 
 /// What helped a runner along that the pitcher does not answer for (OBR 9.16(d)).
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -178,61 +179,68 @@ impl Answers {
     }
 }
 
-impl fmt::Display for Help {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Error => "an error",
-            Self::PassedBall => "a passed ball",
-            Self::Interference => "interference by a fielder",
-            Self::Obstruction => "obstruction",
-            Self::FoulFly => "the ball of a batter who should have been out on a foul fly",
-            Self::Throw => "a throw after a runner who should not have been on base",
-            Self::Judged => "a misplay, by the scorer's judgment",
-        })
+impl Help {
+    /// Inside a sentence, in a language.
+    pub fn said(self, language: Language) -> String {
+        match self {
+            Self::Error => say!(language, "help-error"),
+            Self::PassedBall => say!(language, "help-passed-ball"),
+            Self::Interference => say!(language, "help-interference"),
+            Self::Obstruction => say!(language, "help-obstruction"),
+            Self::FoulFly => say!(language, "help-foul-fly"),
+            Self::Throw => say!(language, "help-throw"),
+            Self::Judged => say!(language, "help-judged"),
+        }
     }
 }
 
-impl fmt::Display for Reason {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+impl Reason {
+    /// As a sentence in a language.
+    pub fn said(&self, language: Language) -> String {
         match self {
-            Self::Unaided => f.write_str("No error and no passed ball helped the runner round the bases."),
-            Self::WouldHaveScored { by, .. } => {
-                write!(f, "The runner was helped by {by}, but would have come in without it on what followed.")
+            Self::Unaided => say!(language, "earned-unaided"),
+            Self::WouldHaveScored { by, .. } => say!(language, "earned-would-have-scored", help = by.said(language)),
+            Self::Judged { earned: true } => say!(language, "earned-judged"),
+            Self::Judged { earned: false } => say!(language, "unearned-judged"),
+            Self::ReachedOnError { by: Some(by), .. } => {
+                say!(language, "unearned-reached-on-error", position = by.said(language))
             }
-            Self::Judged { earned: true } => f.write_str("The scorer judged that the run would have scored anyway."),
-            Self::Judged { earned: false } => f.write_str("The scorer judged that the run would not have scored."),
-            Self::ReachedOnError { by: Some(by), .. } => write!(f, "The runner reached base on an error by the {by}."),
-            Self::ReachedOnError { by: None, .. } => f.write_str("The runner reached base on an error."),
-            Self::ReachedOnPassedBall { .. } => f.write_str("The runner had struck out and reached first on a passed ball."),
-            Self::ReachedOnInterference { .. } => f.write_str("The runner reached first on the catcher's interference."),
-            Self::ReachedOnObstruction { .. } => f.write_str("The runner reached first on obstruction."),
-            Self::FoulFlyMuffed { .. } => f.write_str("The runner should have been out at bat, on a foul fly that was dropped."),
-            Self::Spared { .. } => f.write_str("The runner should have been put out on the bases, and was spared by an error."),
-            Self::Placed => f.write_str("The runner was put on base by rule, which counts like reaching on an error."),
-            Self::TookPlace { .. } => f.write_str(
-                "The runner reached on a fielder's choice that put out somebody who should not have been there; otherwise \
-                 the out would have been made at first.",
-            ),
-            Self::InningOver { missed, .. } => match missed.len() {
-                1 => f.write_str("Without one missed chance the inning would have been over."),
-                n => write!(f, "Without {n} missed chances the inning would have been over."),
-            },
+            Self::ReachedOnError { by: None, .. } => say!(language, "unearned-reached-on-some-error"),
+            Self::ReachedOnPassedBall { .. } => say!(language, "unearned-reached-on-passed-ball"),
+            Self::ReachedOnInterference { .. } => say!(language, "unearned-reached-on-interference"),
+            Self::ReachedOnObstruction { .. } => say!(language, "unearned-reached-on-obstruction"),
+            Self::FoulFlyMuffed { .. } => say!(language, "unearned-foul-fly"),
+            Self::Spared { .. } => say!(language, "unearned-spared"),
+            Self::Placed => say!(language, "unearned-placed"),
+            Self::TookPlace { .. } => say!(language, "unearned-took-place"),
+            Self::InningOver { missed, .. } => say!(language, "unearned-inning-over", missed = missed.len()),
             Self::Helped { by, stands, .. } => {
-                write!(f, "The runner was helped by {by}, and without it would have come no further than {stands}.")
+                say!(language, "unearned-helped", help = by.said(language), base = stands.said(language))
             }
         }
     }
 }
 
+impl Answers {
+    /// As a sentence in a language.
+    pub fn said(self, language: Language) -> String {
+        match self {
+            Self::Faced => say!(language, "answers-faced"),
+            Self::LeftInMidCount => say!(language, "answers-left-in-mid-count"),
+            Self::PassedOn { .. } => say!(language, "answers-passed-on"),
+            Self::Placed => say!(language, "answers-placed"),
+        }
+    }
+}
+
+impl fmt::Display for Reason {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.said(Language::English))
+    }
+}
+
 impl fmt::Display for Answers {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Faced => "This pitcher faced the batter who reached base.",
-            Self::LeftInMidCount => "This pitcher left with the count in the batter's favor, and the batter walked.",
-            Self::PassedOn { .. } => {
-                "This pitcher left a runner on base who was put out on a fielder's choice, and answers for another instead."
-            }
-            Self::Placed => "This pitcher was pitching when the runner was put on base by rule.",
-        })
+        f.write_str(&self.said(Language::English))
     }
 }
