@@ -1,30 +1,28 @@
 //! What can be wrong with a game file, in words for whoever holds it.
 
+use core::fmt;
+
 use super::{FORMAT, MAX_BYTES, VERSION};
+use crate::words::{Language, say};
 
 /// Why a file was not read. Lines and columns are counted from 1.
-#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum FileError {
     /// Nothing in it.
-    #[error("the file is empty: it may not have been copied to its end; copy it again from where the game was kept")]
     Empty,
     /// More than [`MAX_BYTES`].
-    #[error("the file is too large to be a game ({bytes} bytes; the limit is {MAX_BYTES})")]
     TooLarge {
         /// Its size, in bytes.
         bytes: u64,
     },
     /// Bytes that are no text.
-    #[error("line {line} holds bytes that are no UTF-8 text: the file was damaged, or is no Benchbook game file")]
     NotText {
         /// Where.
         line: usize,
     },
     /// Text in UTF-16, as some editors save it.
-    #[error("the file is saved as UTF-16: an editor may have done that; open it there and save it as UTF-8")]
     Utf16,
     /// Text that isn't JSON, with nothing of a game file before it.
-    #[error("this is no Benchbook game file (line {line}, column {column}: {what})")]
     NotJson {
         /// Where.
         line: usize,
@@ -34,25 +32,16 @@ pub enum FileError {
         what: String,
     },
     /// JSON of something else.
-    #[error("this is no Benchbook game file: {}", match found {
-        Some(found) => format!("it says it is \"{}\", not \"{FORMAT}\"", found.escape_debug()),
-        None => format!("it doesn't say that it is \"{FORMAT}\""),
-    })]
     NotBenchbook {
         /// The `format` it names.
         found: Option<String>,
     },
     /// Made by a later program.
-    #[error(
-        "made by a newer Benchbook (file version {found}, this one reads up to {VERSION}): update, then open it again; \
-         the file is unchanged"
-    )]
     NewerVersion {
         /// Its version.
         found: u64,
     },
     /// It breaks off.
-    #[error("the file breaks off in line {line}: it wasn't saved or copied to its end; {}", whole_before(*whole))]
     Truncated {
         /// The last line.
         line: usize,
@@ -60,7 +49,6 @@ pub enum FileError {
         whole: usize,
     },
     /// A game file that is no longer JSON.
-    #[error("line {line}, column {column} is damaged ({what}); {}", whole_before(*whole))]
     Damaged {
         /// Where.
         line: usize,
@@ -72,7 +60,6 @@ pub enum FileError {
         whole: usize,
     },
     /// Outside the log, something is missing or not as it should be.
-    #[error("line {line}: {what}")]
     Head {
         /// Where.
         line: usize,
@@ -80,7 +67,6 @@ pub enum FileError {
         what: String,
     },
     /// An entry says something that no entry can.
-    #[error("line {line}: entry {number} of the log can't be read: {what}")]
     Entry {
         /// Its place in the log, from 1.
         number: usize,
@@ -90,10 +76,6 @@ pub enum FileError {
         what: String,
     },
     /// An entry's id isn't greater than the one before.
-    #[error(
-        "line {line}: entry {number} of the log has the id {id}, but the one before it has {after}: ids must rise, each \
-         used once"
-    )]
     Order {
         /// Its place in the log, from 1.
         number: usize,
@@ -144,10 +126,45 @@ impl FileError {
     }
 }
 
-fn whole_before(whole: usize) -> String {
-    match whole {
-        0 => "no entry before that is whole".into(),
-        1 => "the 1 entry before that is whole".into(),
-        _ => format!("the {whole} entries before that are whole"),
+impl FileError {
+    /// In a language; what the JSON reader says is English in all of them.
+    pub fn said(&self, language: Language) -> String {
+        let whole_before = |whole: usize| say!(language, "file-whole-before", whole = whole);
+        match self {
+            Self::Empty => say!(language, "file-empty"),
+            Self::TooLarge { bytes } => say!(language, "file-too-large", bytes = *bytes, limit = MAX_BYTES),
+            Self::NotText { line } => say!(language, "file-not-text", line = *line),
+            Self::Utf16 => say!(language, "file-utf-16"),
+            Self::NotJson { line, column, what } => {
+                say!(language, "file-not-json", line = *line, column = *column, what = what.as_str())
+            }
+            Self::NotBenchbook { found: Some(found) } => {
+                say!(language, "file-other-format", found = found.escape_debug().to_string(), format = FORMAT)
+            }
+            Self::NotBenchbook { found: None } => say!(language, "file-no-format", format = FORMAT),
+            Self::NewerVersion { found } => say!(language, "file-newer", found = *found, version = VERSION),
+            Self::Truncated { line, whole } => {
+                say!(language, "file-truncated", line = *line, whole = whole_before(*whole))
+            }
+            Self::Damaged { line, column, what, whole } => {
+                let whole = whole_before(*whole);
+                say!(language, "file-damaged", line = *line, column = *column, what = what.as_str(), whole = whole)
+            }
+            Self::Head { line, what } => say!(language, "file-head", line = *line, what = what.as_str()),
+            Self::Entry { number, line, what } => {
+                say!(language, "file-entry", line = *line, number = *number, what = what.as_str())
+            }
+            Self::Order { number, line, id, after } => {
+                say!(language, "file-order", line = *line, number = *number, id = *id, after = *after)
+            }
+        }
     }
 }
+
+impl fmt::Display for FileError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.said(Language::English))
+    }
+}
+
+impl core::error::Error for FileError {}
