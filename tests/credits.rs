@@ -6,7 +6,7 @@ use benchbook_stats::field::Position::{
     self, Catcher, CenterField, FirstBase, Pitcher, SecondBase, Shortstop, ThirdBase,
 };
 use benchbook_stats::log::{
-    Attempt, Call, Cause, Event, How, Judgment, Misplay, MisplayKind, Move, Out, Pitch, Reached, Start, Trajectory,
+    Attempt, Call, Cause, Event, How, Judgment, Leg, Misplay, MisplayKind, Move, Out, Pitch, Reached, Start, Trajectory,
 };
 use benchbook_stats::ruling::{Because, Book, Credit, GotAway, Judged};
 use benchbook_tests::scorer::{Scorer, ball, by, forced, to};
@@ -195,4 +195,105 @@ fn a_base_that_was_not_stolen_says_why() {
     let mut book = Scorer::nine();
     book.single(&[]).single(&[to(First, Second)]).running(&[by(Second, Third, Cause::Indifference)]);
     assert_eq!(why(&book), [(Because::Undisputed, "9.07(g)")]);
+}
+
+// ---- 9.11: an error between the outs, and one after them ----
+
+/// Runners on first and second, nobody out: the shortstop starts a double play at second and first, and this goes wrong.
+fn double_play_with(misplay: Misplay, lead: Move) -> Scorer {
+    let mut book = Scorer::nine();
+    book.walk().walk();
+    let batter = batter_out(How::Force, &[Shortstop, SecondBase, FirstBase]);
+    book.in_play(ball(Trajectory::Ground, Shortstop), &[lead, forced(First, Second)], batter, &[misplay]);
+    book
+}
+
+fn is_double_play(book: &Scorer) -> (bool, bool) {
+    let judged = judged(book);
+    (judged.credited(Credit::DoublePlay).next().is_some(), judged.grounded_into_double_play.is_some())
+}
+
+#[test]
+fn an_error_after_the_second_out_leaves_the_double_play() {
+    // The first baseman then throws wildly home: the runner scores, and the two outs had been made.
+    let wild = Misplay::new(FirstBase, MisplayKind::Throwing);
+    let scores = Move {
+        from: Start::Second,
+        legs: vec![Leg { to: Third, cause: Cause::Play }, Leg { to: Home, cause: Cause::Error(0) }],
+        out: None,
+    };
+    let book = double_play_with(wild.clone(), scores.clone());
+    assert_eq!(is_double_play(&book), (true, true));
+    // With who handled the ball before, it is plain: 6-4-3 and then the throw.
+    let told = Misplay { after: vec![Shortstop, SecondBase], ..wild };
+    assert_eq!(is_double_play(&double_play_with(told, scores)), (true, true));
+}
+
+#[test]
+fn an_error_between_the_outs_is_no_double_play() {
+    // Out at second, the throw to first is muffed, and the runner from second is thrown out at home.
+    let muffed = |after: &[Position], home: &[Position]| {
+        let mut book = Scorer::nine();
+        book.walk().walk();
+        let at_home = Move::out(Start::Second, Out::new(How::Tag, Home, home));
+        let muff = Misplay { after: after.to_vec(), ..Misplay::new(FirstBase, MisplayKind::Muff) };
+        let safe = Move::safe(Start::Batter, First, Cause::Error(0));
+        book.in_play(ball(Trajectory::Ground, Shortstop), &[forced(First, Second), at_home], safe, &[muff]);
+        is_double_play(&book)
+    };
+    assert_eq!(muffed(&[Shortstop, SecondBase], &[Shortstop, SecondBase, FirstBase, Catcher]), (false, false));
+    assert_eq!(muffed(&[], &[FirstBase, Catcher]), (false, false));
+    // Where nothing tells the order, an error that let him live is taken to have come between.
+    assert_eq!(muffed(&[], &[Catcher]), (false, false));
+    // 6-5 and 6-5-4, and then 4-3 muffed: both were out before.
+    let mut book = Scorer::nine();
+    book.walk().walk();
+    let lead = Move::out(Start::Second, Out::new(How::Force, Third, &[Shortstop, ThirdBase]));
+    let second = Move::out(Start::First, Out::new(How::Force, Second, &[Shortstop, ThirdBase, SecondBase]));
+    let muff = Misplay { after: vec![Shortstop, ThirdBase, SecondBase], ..Misplay::new(FirstBase, MisplayKind::Muff) };
+    let safe = Move::safe(Start::Batter, First, Cause::Error(0));
+    book.in_play(ball(Trajectory::Ground, Shortstop), &[lead, second], safe, &[muff]);
+    assert_eq!(is_double_play(&book), (true, true));
+}
+
+#[test]
+fn an_error_before_both_outs_does_not_come_between_them() {
+    // The left fielder drops the fly, and the runners who had waited are forced: 7-5-4.
+    let mut book = Scorer::nine();
+    book.walk().walk();
+    let lead = Move::out(Start::Second, Out::new(How::Force, Third, &[Position::LeftField, ThirdBase]));
+    let second = Move::out(Start::First, Out::new(How::Force, Second, &[Position::LeftField, ThirdBase, SecondBase]));
+    let dropped = Misplay::new(Position::LeftField, MisplayKind::DroppedFly);
+    let safe = Move::safe(Start::Batter, First, Cause::Error(0));
+    book.in_play(ball(Trajectory::Fly, Position::LeftField), &[lead, second], safe, &[dropped]);
+    assert_eq!(is_double_play(&book), (true, false));
+    // A runner out who had first run on the error was put out after it; the batter had been out before.
+    let mut book = Scorer::nine();
+    book.walk();
+    let wild = Misplay::new(FirstBase, MisplayKind::Throwing);
+    let runner = Move {
+        from: Start::First,
+        legs: vec![Leg { to: Second, cause: Cause::Play }, Leg { to: Third, cause: Cause::Error(0) }],
+        out: Some(Out::new(How::Tag, Home, &[CenterField, Catcher])),
+    };
+    let out = batter_out(How::Force, &[Shortstop, FirstBase]);
+    book.in_play(ball(Trajectory::Ground, Shortstop), &[runner], out, &[wild]);
+    assert_eq!(is_double_play(&book), (false, false));
+}
+
+/// An error of the first part of a play comes before an out of the second part, and is not forgotten.
+#[test]
+fn an_error_in_a_play_told_in_two_entries() {
+    let in_two = |spared: Option<Start>| {
+        let mut book = Scorer::nine();
+        book.walk();
+        let wild = Misplay { spared, ..Misplay::new(FirstBase, MisplayKind::Throwing) };
+        let to_second = by(First, Second, Cause::Error(0));
+        let out = batter_out(How::Force, &[Shortstop, FirstBase]);
+        book.in_play(ball(Trajectory::Ground, Shortstop), &[to_second], out, &[wild]);
+        book.same_play(&[Move::out(Start::Second, Out::new(How::Tag, Third, &[CenterField, ThirdBase]))]);
+        is_double_play(&book).0
+    };
+    assert!(!in_two(None));
+    assert!(!in_two(Some(Start::First)));
 }

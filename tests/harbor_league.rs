@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use benchbook_stats::field::Side;
 use benchbook_stats::file;
 use benchbook_stats::game::{Ending, Game, Phase};
-use benchbook_stats::season::Season;
+use benchbook_stats::season::{DayOfPitches, Season};
 use serde::Serialize;
 use serde_json::Value;
 
@@ -230,11 +230,11 @@ fn a_season_of_one_game_is_that_game() {
     assert_eq!(hits, game.line_score().side(Side::Home).hits);
     let winner = lanterns.players.values().find(|p| p.pitching.wins == 1).expect("somebody won");
     assert_eq!((winner.name.as_str(), winner.pitching.games, winner.pitching.starts), ("Nadia Corvane", 1, 0));
-    assert_eq!(winner.workload["2026-06-13"], 14);
+    assert_eq!(winner.workload["2026-06-13"], DayOfPitches { pitches: 14, incomplete: false });
     // Over two games of the same line the average stays what it is.
     let before = winner.pitching.earned_run_average().to_string();
     season.add(&game);
     let winner = season.teams["Pier Nine Lanterns"].players.values().find(|p| p.pitching.wins == 2).expect("twice");
     assert_eq!(winner.pitching.earned_run_average().to_string(), before);
-    assert_eq!(winner.workload["2026-06-13"], 28);
+    assert_eq!(winner.workload["2026-06-13"], DayOfPitches { pitches: 28, incomplete: false });
 }

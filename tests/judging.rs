@@ -176,15 +176,16 @@ fn a_season_is_the_sum_of_its_games() {
         let players = season.teams.values().flat_map(|team| team.players.values());
         for player in players {
             let (bat, pitch, field) = (&player.batting, &player.pitching.line, &player.fielding);
-            let workload = player.workload.values().sum::<u32>();
-            assert_eq!(workload, pitch.pitches, "{}", player.name);
+            let workload = player.workload.values().map(|day| day.pitches).sum::<u32>();
+            // A game that was not official counts for the arm all the same.
+            assert!(workload >= pitch.pitches, "{}", player.name);
             let more = [
                 bat.at_bats,
                 bat.hits,
                 bat.runs,
                 pitch.outs.0,
                 pitch.earned_runs,
-                workload,
+                pitch.pitches,
                 field.putouts,
                 field.errors,
             ];

@@ -332,3 +332,74 @@ fn an_error_listed_is_no_way_round_the_bases() {
     );
     refuses(book.game(), running(&[caught]), Refusal::EmptyBase(Second));
 }
+
+// ---- 5.06(c) The dead ball ----
+
+fn pitch_with(call: Call, moves: &[Move]) -> Event {
+    let action = Action { moves: moves.to_vec(), misplays: Vec::new() };
+    Event::Pitch(Pitch { action, ..Pitch::new(call) })
+}
+
+#[test]
+fn nobody_runs_on_a_dead_ball() {
+    // 5.06(c)(1), (2), (3), (5): hit batter, interference by the catcher, by the batter, foul not caught.
+    let mut book = Scorer::nine();
+    book.triple(&[]);
+    let calls = [Call::Foul, Call::FoulBunt, Call::HitByPitch, Call::CatcherInterference, Call::BatterInterference];
+    for call in calls {
+        for cause in [Cause::Steal, Cause::WildPitch, Cause::PassedBall, Cause::Play, Cause::Throw, Cause::Indifference]
+        {
+            refuses(book.game(), pitch_with(call, &[by(Third, Home, cause)]), Refusal::DeadBall(Start::Third));
+        }
+        refuses(book.game(), pitch_with(call, &[tag(Start::Third, Home)]), Refusal::DeadBall(Start::Third));
+        // What the umpire gives stands.
+        for cause in [Cause::Award, Cause::Obstruction, Cause::Interference, Cause::Balk] {
+            let given = book.game().preview(pitch_with(call, &[by(Third, Home, cause)])).expect("a base is given");
+            assert_eq!(given.situation().score, [1, 0], "{call:?} {cause:?}");
+        }
+    }
+    // With the result alone seen it is no different.
+    for result in [UnseenResult::HitByPitch, UnseenResult::CatcherInterference] {
+        let action = Action { moves: vec![by(Third, Home, Cause::WildPitch)], misplays: Vec::new() };
+        refuses(book.game(), Event::Unseen(Unseen { result, action }), Refusal::DeadBall(Start::Third));
+    }
+    // The third strike bunted foul: out, and the runner stays.
+    book.count(0, 2);
+    refuses(book.game(), pitch_with(Call::FoulBunt, &[by(Third, Home, Cause::Steal)]), Refusal::DeadBall(Start::Third));
+    book.pitch(Call::FoulBunt);
+    assert_eq!((book.game().situation().outs, book.game().situation().score), (1, [0, 0]));
+}
+
+#[test]
+fn a_dead_ball_is_the_end_of_the_play() {
+    let linked = |moves: &[Move]| {
+        let action = Action { moves: moves.to_vec(), misplays: Vec::new() };
+        Event::Running(Running { action, same_play: true })
+    };
+    let steal = by(First, Second, Cause::Steal);
+    let mut book = Scorer::nine();
+    book.single(&[]).pitch(Call::Foul);
+    refuses(book.game(), linked(core::slice::from_ref(&steal)), Refusal::DeadBall(Start::First));
+    // Before the next pitch he may be picked off or steal; on a foul tip, a ball or a strike he may run.
+    assert!(book.game().preview(running(core::slice::from_ref(&steal))).is_ok());
+    for call in [Call::FoulTip, Call::Ball, Call::CalledStrike, Call::SwingingStrike, Call::Pitchout] {
+        let mut book = book.clone();
+        assert!(book.game().preview(pitch_with(call, core::slice::from_ref(&steal))).is_ok(), "{call:?}");
+        book.pitch(call);
+        assert!(book.game().preview(linked(core::slice::from_ref(&steal))).is_ok(), "{call:?}");
+    }
+    // 5.05(b)(2), 5.06(c)(1): the hit batter forces the runner on first, and not the one on third.
+    let mut book = Scorer::nine();
+    book.single(&[]).single(&[to(First, Third)]).hit_batter();
+    let on = |base| book.game().situation().on(base).map(|r| r.player.0);
+    assert_eq!((on(First), on(Second), on(Third)), (Some(3), Some(2), Some(1)));
+    refuses(book.game(), linked(&[by(Third, Home, Cause::WildPitch)]), Refusal::DeadBall(Start::Third));
+    // A foul fly that is caught is alive: the runner on third may tag up.
+    let mut book = Scorer::nine();
+    book.triple(&[]);
+    let mut foul = ball(Trajectory::Fly, Position::LeftField);
+    foul.foul = true;
+    let caught = Move::out(Start::Batter, Out::new(How::Fly, First, &[Position::LeftField]));
+    book.in_play(foul, &[to(Third, Home)], caught, &[]);
+    assert_eq!(book.game().situation().score, [1, 0]);
+}

@@ -495,12 +495,15 @@ fn double_plays_are_of_one_play() {
         Move::out(Start::First, out)
     }]);
     assert_eq!(credits(&book, Credit::DoublePlay), []);
-    // An error in it spoils it.
-    let mut book = Scorer::nine();
-    let dropped = [Misplay::new(SecondBase, MisplayKind::Muff)];
-    let runner = [forced(First, Second)];
-    book.walk().in_play(grounder(Shortstop), &runner, batter_out(How::Force, &[Shortstop, FirstBase]), &dropped);
-    assert_eq!(credits(&book, Credit::DoublePlay), []);
+    // An error that let somebody live spoils it; one that let nobody live is taken to have come after it.
+    for (spared, part) in [(Some(Start::Second), vec![]), (None, vec![FirstBase, SecondBase, Shortstop])] {
+        let mut book = Scorer::nine();
+        let dropped = [Misplay { spared, ..Misplay::new(ThirdBase, MisplayKind::Muff) }];
+        let runners = [to(Second, Third), forced(First, Second)];
+        book.walk().walk();
+        book.in_play(grounder(Shortstop), &runners, batter_out(How::Force, &[Shortstop, FirstBase]), &dropped);
+        assert_eq!(credits(&book, Credit::DoublePlay), part, "{spared:?}");
+    }
     // One participation a fielder, though he handled the ball twice.
     let mut book = Scorer::nine();
     book.walk().in_play(

@@ -145,11 +145,15 @@ fn fielding(team: &TeamSeason, out: &mut impl Write) -> io::Result<()> {
 /// Pitches by day: what rest is reckoned by. The league's table decides, not this one.
 fn workload(team: &TeamSeason, out: &mut impl Write) -> io::Result<()> {
     writeln!(out, "\nPitches by day (your league's limits and medical advice come first)")?;
-    for p in players(team, |p| !p.workload.is_empty(), |p| p.workload.values().sum()) {
+    for p in players(team, |p| !p.workload.is_empty(), |p| p.workload.values().map(|day| day.pitches).sum()) {
         let days: Vec<String> = p
             .workload
             .iter()
-            .map(|(day, pitches)| format!("{} {pitches}", if day.is_empty() { "no date" } else { day }))
+            .map(|(day, thrown)| {
+                let day = if day.is_empty() { "no date" } else { day };
+                let missed = if thrown.incomplete { " or more (some were not seen)" } else { "" };
+                format!("{day} {}{missed}", thrown.pitches)
+            })
             .collect();
         writeln!(out, "  {}: {}", fit(&plain(&p.name), 30), plain(&days.join(", ")))?;
     }

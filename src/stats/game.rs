@@ -11,6 +11,7 @@ use crate::team::{Lineup, Player, PlayerId};
 
 mod apply;
 mod correct;
+mod dead;
 mod flow;
 mod mend;
 mod moves;
@@ -240,9 +241,13 @@ pub struct Play {
 }
 
 impl Play {
-    /// Outs made.
+    /// Outs made, an empty place's among them.
     pub fn outs(&self) -> u8 {
-        if self.nullified { 0 } else { self.moves.iter().filter(|m| m.out.is_some()).count() as u8 }
+        if self.nullified {
+            return 0;
+        }
+        let by_rule = self.turn.is_some_and(|t| t.kind == TurnKind::EmptyPlace);
+        self.moves.iter().filter(|m| m.out.is_some()).count() as u8 + u8::from(by_rule)
     }
 
     /// Runs that count.

@@ -38,7 +38,7 @@ pub struct SideBox {
     pub team: String,
     /// Batters by place in the order, then by entry; then those who fielded only.
     pub batting: Vec<BattingLine>,
-    /// Sums of the batters' lines.
+    /// Sums of the batters' lines; its runners left on base are the side's.
     pub batting_total: BattingLine,
     /// Pitchers in order of appearance.
     pub pitching: Vec<PitchingLine>,
@@ -96,7 +96,8 @@ fn side_box(game: &Game, book: &Book, side: Side) -> SideBox {
     let batting = batting::lines(game, book, side);
     let pitching = pitching::lines(game, book, side);
     let fielding = fielding::lines(game, book, side);
-    let batting_total = BattingLine::total(&batting);
+    let mut batting_total = BattingLine::total(&batting);
+    batting_total.left_on_base = game.left_on_base(side);
     let mut pitching_total = PitchingLine::total(&pitching);
     pitching_total.earned_runs = book.team_earned_runs(side);
     let fielding_total = FieldingLine::total(&fielding);

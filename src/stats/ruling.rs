@@ -122,7 +122,7 @@ fn judge(play: &Play, judgments: &Judgments) -> Judged {
         return Judged::default();
     }
     let result = batter::rule(play, judgments);
-    let grounded_into_double_play = batter::grounded_into_double_play(play);
+    let grounded_into_double_play = batter::grounded_into_double_play(play, result.as_ref().map(|r| r.verdict));
     let double_play = grounded_into_double_play.is_some();
     let runs = run::rule(play, result.as_ref().map(|r| r.verdict), double_play, judgments);
     Judged {

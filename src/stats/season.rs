@@ -60,8 +60,18 @@ pub struct PlayerSeason {
     pub played: BTreeMap<Position, Outs>,
     /// Hitting and on-base streaks.
     pub streaks: Streaks,
-    /// Pitches thrown by day ("2026-05-02"; "" for games without a date).
-    pub workload: BTreeMap<String, u32>,
+    /// Pitches thrown by day ("2026-05-02"; "" for games without a date). Every game counts, official or not: an arm has
+    /// thrown them.
+    pub workload: BTreeMap<String, DayOfPitches>,
+}
+
+/// What a pitcher threw in one day.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+pub struct DayOfPitches {
+    /// Pitches seen.
+    pub pitches: u32,
+    /// Some were missed: there were at least so many.
+    pub incomplete: bool,
 }
 
 /// A pitcher's games.
@@ -113,10 +123,11 @@ impl Season {
         for side in Side::BOTH {
             let team = self.teams.entry(game.team_name(side).to_owned()).or_default();
             team.count_result(game, side);
+            let lines = box_score.side(side);
+            team.count_pitches(game, &lines.pitching);
             if !counts {
                 continue;
             }
-            let lines = box_score.side(side);
             for line in &lines.batting {
                 let Some(player) = line.player else { continue };
                 let season = team.player(game, player);
@@ -134,7 +145,6 @@ impl Season {
                     *season.played.entry(*position).or_default() += *outs;
                 }
             }
-            let day = game.heading().date.map_or_else(String::new, |d| d.to_string());
             for (i, line) in lines.pitching.iter().enumerate() {
                 let Some(player) = line.player else { continue };
                 let season = team.player(game, player);
@@ -148,7 +158,6 @@ impl Season {
                 pitching.shutouts += u32::from(decided.has_shutout(player));
                 pitching.line.add(line);
                 pitching.weighted_earned_runs += line.earned_runs * u32::from(game.code().innings);
-                *season.workload.entry(day.clone()).or_default() += line.pitches;
             }
         }
     }
@@ -167,6 +176,16 @@ impl TeamSeason {
             Phase::Over(_) if ours > theirs => self.won += 1,
             Phase::Over(_) if ours < theirs => self.lost += 1,
             _ => self.undecided += 1,
+        }
+    }
+
+    fn count_pitches(&mut self, game: &Game, lines: &[PitchingLine]) {
+        let day = game.heading().date.map_or_else(String::new, |d| d.to_string());
+        for line in lines.iter().filter(|l| l.pitches > 0 || l.pitches_incomplete) {
+            let Some(player) = line.player else { continue };
+            let thrown = self.player(game, player).workload.entry(day.clone()).or_default();
+            thrown.pitches += line.pitches;
+            thrown.incomplete |= line.pitches_incomplete;
         }
     }
 

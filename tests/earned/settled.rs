@@ -1,6 +1,6 @@
 //! What is still open, and what the scorer judges.
 
-use benchbook_stats::field::Base::{First, Home, Second, Third};
+use benchbook_stats::field::Base::{self, First, Home, Second, Third};
 use benchbook_stats::field::{Position, Side};
 use benchbook_stats::log::{Cause, Event, Judgment, Misplay, MisplayKind, Move, Reached, Start, Trajectory};
 use benchbook_stats::ruling::earned::{Earned, Reason, runs};
@@ -118,6 +118,66 @@ fn an_error_judged_a_choice() {
     book.judge(Judgment::BatterReached { on, verdict: Reached::Error(Position::ThirdBase) });
     charged(&book, &[(PETER, 3, 0)], (3, 0));
     assert_eq!(runs(book.game())[1].because, Reason::ReachedOnError { on, by: Some(Position::ThirdBase) });
+}
+
+/// The plays behind a run batted in and an earned run are the same, and so is what is usual of them: an error entered and
+/// judged a hit is none for either (9.04(a), 9.16(a)). A wild throw that helped a runner too stays an error for both.
+#[test]
+fn an_error_judged_a_hit_is_none_for_the_run_batted_in_either() {
+    let runs_of = |kind: MisplayKind, from: Base, outs: u8| {
+        let mut book = Scorer::nine();
+        for _ in 0..outs {
+            book.strikeout();
+        }
+        match from {
+            First => book.single(&[]),
+            Second => book.double(&[]),
+            _ => book.triple(&[]),
+        };
+        let error = Misplay { after: vec![Position::ThirdBase], ..Misplay::new(Position::Shortstop, kind) };
+        book.reaches_on(error, &[by(from, Home, Cause::Error(0))]);
+        let on = book.last();
+        book.judge(Judgment::BatterReached { on, verdict: Reached::Hit(1) });
+        (book.game().batting(Side::Visitors).iter().map(|l| l.runs_batted_in).sum::<u32>(), last(&book).earned)
+    };
+    for outs in 0..3 {
+        for from in [First, Second, Third] {
+            for kind in [MisplayKind::Fielding, MisplayKind::DroppedFly] {
+                assert_eq!(runs_of(kind, from, outs), (1, true), "{kind:?} from {from} with {outs} out");
+            }
+            for kind in [MisplayKind::Throwing, MisplayKind::Muff] {
+                // From third with fewer than two outs he would ordinarily have scored without it.
+                let anyway = from == Third && outs < 2;
+                assert_eq!(runs_of(kind, from, outs), (u32::from(anyway), anyway), "{kind:?} from {from}, {outs} out");
+            }
+        }
+    }
+}
+
+/// The other way about: on a single judged an error the runner from third would ordinarily have scored with fewer than two
+/// outs (9.04(a)(3)), and the one from second came in by the error.
+#[test]
+fn a_hit_judged_an_error_is_one_for_the_run_batted_in_too() {
+    for (from, outs, expected) in
+        [(Third, 0, (1, true)), (Third, 1, (1, true)), (Second, 0, (0, false)), (Second, 1, (0, false))]
+    {
+        let mut book = Scorer::nine();
+        for _ in 0..outs {
+            book.strikeout();
+        }
+        if from == Second {
+            book.double(&[])
+        } else {
+            book.triple(&[])
+        };
+        book.single(&[to(from, Home)]);
+        let on = book.last();
+        let batted_in =
+            |book: &Scorer| book.game().batting(Side::Visitors).iter().map(|l| l.runs_batted_in).sum::<u32>();
+        assert_eq!((batted_in(&book), last(&book).earned), (1, true), "as it was entered");
+        book.judge(Judgment::BatterReached { on, verdict: Reached::Error(Position::Shortstop) });
+        assert_eq!((batted_in(&book), last(&book).earned), expected, "from {from} with {outs} out");
+    }
 }
 
 /// OBR 9.16: an intentional walk is a walk like any other.

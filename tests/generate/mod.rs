@@ -196,6 +196,7 @@ impl Scribe {
         if let Some(play) = after_play
             && runners
             && (play.batted.is_some() || play.turn.is_some())
+            && !play.is_dead()
             && self.dice.percent(3)
         {
             let action = bases::afterwards(&mut self.scene());

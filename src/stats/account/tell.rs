@@ -4,7 +4,7 @@ use super::{Ball, Told, Was};
 use crate::field::Position;
 use crate::game::{Moved, Play, TurnKind};
 use crate::log::{Batted, Cause, Event, Leg, Misplay, Spot, Start};
-use crate::ruling::{BatterResult, Judged};
+use crate::ruling::{BatterResult, Because, Judged};
 use crate::team::{Change, PlayerId};
 
 /// What kind of entry it was, for one that counts for nothing any more.
@@ -66,8 +66,12 @@ pub(super) fn play(play: &Play, judged: &Judged) -> Vec<Told> {
         told.push(Told::Erred { fielder: play.defence.at(misplay.by), position: misplay.by, kind: misplay.kind });
     }
     let batter_double_play = told.iter().any(|t| matches!(t, Told::Batted { double_play: true, .. }));
-    if play.outs() >= 2 && play.misplays.is_empty() && !batter_double_play {
-        told.push(Told::MultiplePlay { outs: play.outs() });
+    let multiple = judged.credits.iter().find_map(|(_, ruling)| match ruling.because {
+        Because::TookPart(outs) => Some(outs),
+        _ => None,
+    });
+    if let Some(outs) = multiple.filter(|_| !batter_double_play) {
+        told.push(Told::MultiplePlay { outs });
     }
     if play.nullified {
         told.push(Told::Undone);

@@ -73,7 +73,7 @@ pub fn why(game: &Game, account: &Account, number: Number) -> Vec<Evidence> {
         }
         Number::InField(who) => sum::outs_in_field(game, who),
         Number::LeftOnBaseOf(side) => sum::left_by_side(game, account, side),
-        Number::Batting(who, Batting::LeftOnBase) => sum::left_by_batter(game, who),
+        Number::Batting(who, Batting::LeftOnBase) => sum::left_by_batter(game, account, who),
         _ => count::rulings(game, account, number),
     }
 }

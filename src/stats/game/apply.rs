@@ -1,7 +1,7 @@
 //! One entry applied to the game: checked whole before anything changes.
 
-use super::{Game, Play, Refusal, Step, TurnKind};
-use crate::log::{Action, EntryId, Event, UnseenResult};
+use super::{Game, Play, Refusal, TurnKind};
+use crate::log::{Action, EntryId, Event, Start, UnseenResult};
 
 pub(super) type Applied = Result<Option<Box<Play>>, Refusal>;
 
@@ -23,9 +23,12 @@ impl Game {
                 if running.action.is_empty() {
                     return Err(Refusal::NothingHappened);
                 }
-                let alive = |s: &Step| s.play.as_ref().is_some_and(|play| !play.ends_half);
-                if running.same_play && !self.steps.last().is_some_and(alive) {
-                    return Err(Refusal::NoPlayBefore);
+                if running.same_play {
+                    let before = self.steps.last().and_then(|step| step.play.as_deref());
+                    let before = before.filter(|play| !play.ends_half).ok_or(Refusal::NoPlayBefore)?;
+                    if before.is_dead() {
+                        return Err(Refusal::DeadBall(running.action.moves.first().map_or(Start::Batter, |m| m.from)));
+                    }
                 }
                 let mut draft = self.draft(id, None, running.action.clone());
                 draft.continues = running.same_play;

@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use super::dead::{self, is_dead};
 use super::moves::{Batter, Limits, OUTS, Resolved, resolve, with_forced};
 use super::{Game, Phase, Play, Refusal, RunnerKey, Thrown, TurnEnd, TurnKind};
 use crate::field::{Base, Count, Position};
@@ -127,6 +128,9 @@ impl Game {
         self.in_order()?;
         self.check_fielders(&draft.action)?;
         let moves = self.all_moves(draft.turn, draft.action.moves)?;
+        if is_dead(draft.thrown, draft.turn) {
+            dead::check(&moves)?;
+        }
         let pitcher = draft.turn.and_then(|kind| self.turn.charged_pitcher(kind));
         let batter = at_plate.map(|player| Batter { player, key: RunnerKey(self.next_key), pitcher });
         let limits = Limits {

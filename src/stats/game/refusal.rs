@@ -107,6 +107,8 @@ pub enum Refusal {
     TwoOnBase(Base),
     /// A runner ahead passed.
     Passing(Start),
+    /// Ran on a dead ball.
+    DeadBall(Start),
     /// Four outs.
     TooManyOuts(u8),
     /// Stealing not allowed.
@@ -178,6 +180,7 @@ impl Refusal {
             Self::BatterCannotRun => say!(language, "refused-batter-cannot-run"),
             Self::TwoOnBase(base) => say!(language, "refused-two-on-base", base = base.said(language)),
             Self::Passing(_) => say!(language, "refused-passing"),
+            Self::DeadBall(_) => say!(language, "refused-dead-ball"),
             Self::TooManyOuts(outs) => say!(language, "refused-too-many-outs", outs = outs),
             Self::NoStealing => say!(language, "refused-no-stealing"),
             Self::NoSuchMisplay(_) => say!(language, "refused-no-such-misplay"),

@@ -62,7 +62,9 @@ pub struct BattingLine {
     pub caught_stealing: u32,
     /// Grounded into double plays.
     pub grounded_into_double_plays: u32,
-    /// Runners left on base when his turn ended the half-inning.
+    /// In a batter's line the runners still on base after each out he made at the plate, whatever number the out had: the
+    /// glossary on the MLB site has it so. In a side's total the runners left when its half-innings ended, which prove
+    /// the box score (OBR 9.03(c)): it is not the sum of the batters'. Neither is a batter's record in the rules.
     pub left_on_base: u32,
 }
 
@@ -156,9 +158,14 @@ impl BattingLine {
     }
 }
 
-/// Runners a turn at the plate left on base.
-pub(crate) fn left_by(play: &Play) -> u32 {
-    if !play.ends_half || play.nullified {
+/// Runners whom a batter's out left on base: his own out, or another's on his fielder's choice; no sacrifice.
+pub(crate) fn left_by(play: &Play, result: BatterResult) -> u32 {
+    let makes_out = match result {
+        BatterResult::Out | BatterResult::Strikeout { reached: false, .. } => true,
+        BatterResult::FieldersChoice => play.outs() > 0,
+        _ => false,
+    };
+    if !makes_out || play.nullified {
         return 0;
     }
     let gone = |from: Start| play.moves.iter().any(|m| m.from == from && (m.scored || m.out.is_some()));
@@ -190,7 +197,7 @@ pub(super) fn lines(game: &Game, book: &Book, side: Side) -> Vec<BattingLine> {
             lines[at].enter(result.verdict);
             lines[at].runs_batted_in += judged.runs_batted_in();
             lines[at].grounded_into_double_plays += u32::from(judged.grounded_into_double_play.is_some());
-            lines[at].left_on_base += left_by(play);
+            lines[at].left_on_base += left_by(play, result.verdict);
         }
         for m in play.moves.iter().filter(|m| m.scored) {
             let at = find(&mut lines, m.runner);

@@ -1,6 +1,7 @@
 //! What a plate appearance counts as: hits and their value, errors, choices, sacrifices (OBR 9.02(a), 9.05, 9.06, 9.08,
 //! 9.12, 9.14, 9.15).
 
+use super::credit::error_between_outs;
 use super::{Because, Judgments, Ruling};
 use crate::field::{Base, Position};
 use crate::game::{Moved, Play, TurnKind};
@@ -216,10 +217,36 @@ fn sacrifice_fly(play: &Play, batter: &Moved, judgments: &Judgments) -> Option<V
     ))
 }
 
+/// The error by which the entry says the batter reached, if it was that and no more: a ball not fielded, or a throw that
+/// helped nobody else. Whether it is an error at all goes by the scorer's judgment of how he reached (OBR 9.12(a)(1)).
+pub(super) fn own_error(play: &Play) -> Option<u8> {
+    let first = play.batter_move()?.legs.first()?;
+    let Cause::Error(error) = first.cause else { return None };
+    let misplay = play.misplays.get(usize::from(error))?;
+    let of_the_ball = matches!(misplay.kind, MisplayKind::Fielding | MisplayKind::DroppedFly);
+    let uses = play.moves.iter().flat_map(|m| m.legs.iter().map(move |leg| (m.from, leg)));
+    let only =
+        uses.filter(|(_, leg)| leg.cause == first.cause).all(|(from, leg)| from == Start::Batter && leg == first);
+    (of_the_ball || only).then_some(error)
+}
+
+/// The error of the entry that is none, since the scorer judged it a hit or a choice.
+pub(super) fn void_error(play: &Play, result: Option<BatterResult>) -> Option<u8> {
+    let judged = matches!(result, Some(BatterResult::Hit(_) | BatterResult::FieldersChoice));
+    own_error(play).filter(|_| judged)
+}
+
+/// The batter reached on an error, by the entry or by the scorer's judgment.
+pub(super) fn reached_on_error(play: &Play, result: Option<BatterResult>) -> bool {
+    let entered = play.batter_move().and_then(|m| m.legs.first()).is_some_and(|l| matches!(l.cause, Cause::Error(_)));
+    (entered && void_error(play, result).is_none()) || matches!(result, Some(BatterResult::ReachedOnError(_)))
+}
+
 /// Grounded into a force or reverse-force double play (OBR 9.02(a)(17), 9.04(b)(1)).
-pub(super) fn grounded_into_double_play(play: &Play) -> Option<Ruling<()>> {
+pub(super) fn grounded_into_double_play(play: &Play, result: Option<BatterResult>) -> Option<Ruling<()>> {
     let ruling = Ruling { verdict: (), because: Because::Grounded, rule: "9.02(a)(17)", entry: play.entry };
-    is_ground_ball_double_play(play).then_some(ruling)
+    let clean = !error_between_outs(&[play], &[void_error(play, result)]);
+    (is_ground_ball_double_play(play) && clean).then_some(ruling)
 }
 
 fn is_ground_ball_double_play(play: &Play) -> bool {

@@ -1,11 +1,14 @@
 //! Putouts and assists (OBR 9.09, 9.10), double and triple plays (OBR 9.11), errors (OBR 9.12).
 
-use super::{BatterResult, Because, Judged, Ruling};
+use super::{BatterResult, Because, Judged, Ruling, batter};
 use crate::field::Position;
 use crate::game::{Play, TurnKind};
-use crate::log::{Cause, EntryId, How, MisplayKind, Out, Start};
+use crate::log::{EntryId, How, MisplayKind, Out};
 
+mod between;
 mod reason;
+
+pub(super) use between::error_between_outs;
 
 /// What a fielder is credited with or charged.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -60,7 +63,7 @@ pub(super) fn rule(play: &Play, result: Option<&Ruling<BatterResult>>) -> Vec<(P
         }
     }
     let judged = result.filter(|r| r.because == Because::Judged).map(|r| r.verdict);
-    let overruled = judged.and_then(|_| batters_error(play));
+    let overruled = judged.and_then(|_| batter::own_error(play)).map(usize::from);
     for (i, misplay) in play.misplays.iter().enumerate().filter(|(i, _)| Some(*i) != overruled) {
         credits.assists(&misplay.after, (Because::ThrewInVain, "9.10(a)(1)"));
         credits.give(misplay.by, Credit::Error, reason::error(play, i, misplay));
@@ -76,17 +79,6 @@ pub(super) fn rule(play: &Play, result: Option<&Ruling<BatterResult>>) -> Vec<(P
         credits.give(Position::Catcher, Credit::Error, (Because::CatcherInterference, "9.12(c)"));
     }
     credits.given
-}
-
-/// The error by which the entry says the batter reached, if it did nothing else: who is charged, and whether anybody is,
-/// goes by the scorer's judgment of how he reached (OBR 9.12(a)(1)).
-fn batters_error(play: &Play) -> Option<usize> {
-    let first = play.batter_move()?.legs.first()?;
-    let Cause::Error(by_error) = first.cause else { return None };
-    let uses = play.moves.iter().flat_map(|m| m.legs.iter().map(move |leg| (m.from, leg)));
-    let only =
-        uses.filter(|(_, leg)| leg.cause == first.cause).all(|(from, leg)| from == Start::Batter && leg == first);
-    only.then_some(usize::from(by_error))
 }
 
 /// Who made the out; where the scorer named nobody, the fielder the rule names (OBR 9.09(b), (c)).
@@ -105,7 +97,7 @@ fn chain<'a>(play: &'a Play, out: &'a Out) -> &'a [Position] {
     }
 }
 
-/// Double and triple plays: two or three outs from a pitch to the next dead ball with no error between.
+/// Double and triple plays: two or three outs from a pitch to the next dead ball with no error between them.
 pub(super) fn multiple_plays(plays: &[&Play], judged: &mut [Judged]) {
     let mut start = 0;
     while start < plays.len() {
@@ -114,8 +106,9 @@ pub(super) fn multiple_plays(plays: &[&Play], judged: &mut [Judged]) {
             end += 1;
         }
         let outs: u8 = plays[start..end].iter().map(|p| p.outs()).sum();
-        let clean = plays[start..end].iter().all(|p| p.misplays.is_empty());
-        if outs >= 2 && clean {
+        let void = |i: usize| batter::void_error(plays[i], judged[i].result.as_ref().map(|r| r.verdict));
+        let void: Vec<Option<u8>> = (start..end).map(void).collect();
+        if outs >= 2 && !error_between_outs(&plays[start..end], &void) {
             let credit = if outs == 2 { Credit::DoublePlay } else { Credit::TriplePlay };
             let mut took_part: Vec<Position> = judged[start..end]
                 .iter()

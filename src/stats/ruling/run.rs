@@ -1,6 +1,6 @@
 //! Runs batted in (OBR 9.04).
 
-use super::{BatterResult, Because, Judgments, Ruling};
+use super::{BatterResult, Because, Judgments, Ruling, batter};
 use crate::field::Base;
 use crate::game::{Moved, Play, TurnKind};
 use crate::log::{Cause, How, Judgment, MisplayKind, Start};
@@ -59,18 +59,16 @@ fn one(
     if matches!(result, Some(BatterResult::SacrificeFly { .. })) && m.from == Start::Third {
         return (true, Because::SacrificeFly, "9.04(a)(1)");
     }
-    let on_error = m.legs.iter().any(|leg| matches!(leg.cause, Cause::Error(_) | Cause::PassedBall | Cause::WildPitch));
-    if !on_error {
-        let batter_on_error = matches!(result, Some(BatterResult::ReachedOnError(_)));
-        if batter_on_error && (play.before.outs >= 2 || m.from != Start::Third) {
-            return (false, Because::OnError, "9.04(a)(3)");
-        }
-        if batter_on_error {
-            return (true, Because::ErrorButScoresAnyway, "9.04(a)(3)");
-        }
+    let void = batter::void_error(play, result);
+    let on_error = m.legs.iter().any(|leg| match leg.cause {
+        Cause::Error(i) => Some(i) != void,
+        Cause::PassedBall | Cause::WildPitch => true,
+        _ => false,
+    });
+    if !on_error && !matches!(result, Some(BatterResult::ReachedOnError(_))) {
         return (true, Because::BattedIn, "9.04(a)(1)");
     }
-    if ordinarily_scores(play, m) {
+    if ordinarily_scores(play, m, result) {
         return (true, Because::ErrorButScoresAnyway, "9.04(a)(3)");
     }
     (false, Because::OnError, "9.04(a)(3)")
@@ -78,13 +76,8 @@ fn one(
 
 /// The usual answer where the batter reached on an error (OBR 9.04(a)(3)): with fewer than two outs the runner from
 /// third would have scored on the play without it.
-pub(super) fn ordinarily_scores(play: &Play, m: &Moved) -> bool {
-    m.scored && m.from == Start::Third && play.before.outs < 2 && batter_erred_on(play)
-}
-
-/// The batter reached on the very error that let the runner in.
-fn batter_erred_on(play: &Play) -> bool {
-    play.batter_move().and_then(|m| m.legs.first()).is_some_and(|leg| matches!(leg.cause, Cause::Error(_)))
+pub(super) fn ordinarily_scores(play: &Play, m: &Moved, result: Option<BatterResult>) -> bool {
+    m.scored && m.from == Start::Third && play.before.outs < 2 && batter::reached_on_error(play, result)
 }
 
 /// One out of a force double play was made, and the throw that would have made the other was muffed at first.

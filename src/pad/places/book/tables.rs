@@ -33,7 +33,7 @@ fn SideTables(
     view! {
         <section class="side">
             <h2>{move || lines.with(|l| l.team.clone())}</h2>
-            {move || lines.with(batters)}
+            {move || lines.with(|l| batters(side, l))}
             <ul class="notes">{move || lines.with(on_batters)}</ul>
             {move || lines.with(|l| pitchers(side, l, innings.get()))}
             <ul class="notes">{move || lines.with(on_pitchers)}</ul>
@@ -85,7 +85,7 @@ fn printed(number: Option<Number>, value: u32, text: String) -> AnyView {
     }
 }
 
-fn batters(lines: &SideBox) -> impl IntoView + use<> {
+fn batters(side: Side, lines: &SideBox) -> impl IntoView + use<> {
     let columns = vec![
         (say!("book-at-bats"), say!("book-at-bats-long")),
         (say!("book-runs"), say!("book-runs-long")),
@@ -103,15 +103,16 @@ fn batters(lines: &SideBox) -> impl IntoView + use<> {
         .map(|line| {
             let follows = line.place.is_some() && line.place == last_place;
             last_place = line.place;
-            batter(line, follows)
+            batter(side, line, follows)
         })
         .collect();
-    let total = batter(&lines.batting_total, false);
+    let total = batter(side, &lines.batting_total, false);
     view! { <Table title=say!("book-batting") team=lines.team.clone() columns=columns>{rows}{total}</Table> }
 }
 
-fn batter(line: &BattingLine, follows: bool) -> impl IntoView + use<> {
+fn batter(side: Side, line: &BattingLine, follows: bool) -> impl IntoView + use<> {
     let number = |what| line.player.map(|id| Number::Batting(id, what));
+    let left = number(Batting::LeftOnBase).or(Some(Number::LeftOnBaseOf(side)));
     let name = if line.player.is_some() { line.name.clone() } else { say!("book-totals") };
     view! {
         <tr class:total=line.player.is_none()>
@@ -126,7 +127,7 @@ fn batter(line: &BattingLine, follows: bool) -> impl IntoView + use<> {
             {cell(number(Batting::RunsBattedIn), line.runs_batted_in)}
             {cell(number(Batting::Walks), line.walks)}
             {cell(number(Batting::Strikeouts), line.strikeouts)}
-            {cell(number(Batting::LeftOnBase), line.left_on_base)}
+            {cell(left, line.left_on_base)}
         </tr>
     }
 }

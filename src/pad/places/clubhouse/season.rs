@@ -6,7 +6,7 @@ use std::time::Duration;
 use benchbook_stats::game::Game;
 use benchbook_stats::lines::BattingLine;
 use benchbook_stats::log::Entry;
-use benchbook_stats::season::{PlayerSeason, Season, TeamSeason};
+use benchbook_stats::season::{DayOfPitches, PlayerSeason, Season, TeamSeason};
 use leptos::prelude::*;
 
 use super::house::House;
@@ -226,16 +226,16 @@ fn fielding(name: &str, players: &[PlayerSeason]) -> Option<AnyView> {
 /// Pitches by day, the latest first.
 fn by_day(name: &str, players: &[PlayerSeason]) -> Option<AnyView> {
     const COLUMNS: Columns = &[("Pitches", "Pitches thrown that day")];
-    let mut days: Vec<(&str, &PlayerSeason, u32)> = Vec::new();
+    let mut days: Vec<(&str, &PlayerSeason, DayOfPitches)> = Vec::new();
     for player in players {
-        days.extend(player.workload.iter().map(|(day, pitches)| (day.as_str(), player, *pitches)));
+        days.extend(player.workload.iter().map(|(day, thrown)| (day.as_str(), player, *thrown)));
     }
     days.sort_by(|a, b| b.0.cmp(a.0).then_with(|| a.1.name.cmp(&b.1.name)));
-    let missed = days.iter().any(|(_, player, _)| player.pitching.line.pitches_incomplete);
-    let row = |(day, player, pitches): (&str, &PlayerSeason, u32)| {
+    let missed = days.iter().any(|(.., thrown)| thrown.incomplete);
+    let row = |(day, player, thrown): (&str, &PlayerSeason, DayOfPitches)| {
         let day = if day.is_empty() { "No date" } else { day };
-        let more = if player.pitching.line.pitches_incomplete { "+" } else { "" };
-        (format!("{day} {}", player.name), vec![format!("{pitches}{more}")])
+        let more = if thrown.incomplete { "+" } else { "" };
+        (format!("{day} {}", player.name), vec![format!("{}{more}", thrown.pitches)])
     };
     let table = table("Pitches by day", name, COLUMNS, days.into_iter().map(row).collect())?;
     let view = view! {

@@ -64,15 +64,17 @@ pub(super) fn pitches(game: &Game, account: &Account, who: PlayerId, what: Pitch
     turns.into_iter().map(told).filter(Evidence::counts).collect()
 }
 
-/// Runners a batter left on base.
-pub(super) fn left_by_batter(game: &Game, who: PlayerId) -> Vec<Evidence> {
-    let turns = game.plays().filter(|play| play.turn.is_some_and(|t| t.batter == Some(who)));
-    let left = |play: &Play| {
-        let runners = left_by(play);
-        let ruled = Ruled::LeftOnBase { batter: Some(who), runners: runners as u8 };
-        (runners > 0).then(|| evidence(play.entry, ruled, runners, Because::LeftStanding, CUSTOM))
+/// Runners whom a batter's outs left on base.
+pub(super) fn left_by_batter(game: &Game, account: &Account, who: PlayerId) -> Vec<Evidence> {
+    let left = |reason: &Reason| match reason.ruled {
+        Ruled::Result { batter, result } if batter == who => {
+            let runners = game.play(reason.entry).map_or(0, |play| left_by(play, result));
+            let ruled = Ruled::LeftOnBase { batter: Some(who), runners: runners as u8 };
+            (runners > 0).then(|| evidence(reason.entry, ruled, runners, Because::LeftStanding, CUSTOM))
+        }
+        _ => None,
     };
-    turns.filter_map(left).collect()
+    account.halves.iter().flat_map(|h| &h.lines).flat_map(|line| &line.reasons).filter_map(left).collect()
 }
 
 /// Runners a side left on base, half by half.

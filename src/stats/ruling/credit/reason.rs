@@ -42,10 +42,7 @@ pub(super) const fn assist(out: &Out) -> Grounds {
 /// Why a misplay, the `index`th of the play, is an error.
 pub(super) fn error(play: &Play, index: usize, misplay: &Misplay) -> Grounds {
     let kind = misplay.kind;
-    let gave_life = kind == MisplayKind::DroppedFoul
-        || misplay.spared.is_some()
-        || !misplay.after.is_empty()
-        || batter_lives_by(play, index);
+    let gave_life = gave_life(play, index, misplay);
     let rule = match kind {
         MisplayKind::DroppedFoul => "9.12(a)(2)",
         MisplayKind::Throwing if gave_life => "9.12(a)(5)",
@@ -55,6 +52,14 @@ pub(super) fn error(play: &Play, index: usize, misplay: &Misplay) -> Grounds {
         MisplayKind::Fielding | MisplayKind::DroppedFly | MisplayKind::Muff => "9.12(a)(1)",
     };
     (Because::Misplayed { kind, gave_life }, rule)
+}
+
+/// Somebody who would have been out is not.
+pub(super) fn gave_life(play: &Play, index: usize, misplay: &Misplay) -> bool {
+    misplay.kind == MisplayKind::DroppedFoul
+        || misplay.spared.is_some()
+        || !misplay.after.is_empty()
+        || batter_lives_by(play, index)
 }
 
 /// The batter reached first by it.

@@ -92,8 +92,7 @@ impl Record {
                 continue;
             }
             if let Some(stint) = stints.last_mut() {
-                let empty_place = play.turn.is_some_and(|t| t.kind == TurnKind::EmptyPlace);
-                stint.outs += Outs(u32::from(play.outs()) + u32::from(empty_place));
+                stint.outs += Outs(u32::from(play.outs()));
                 stint.baserunners += u32::from(play.batter_move().is_some_and(|m| reached_against(play, m)));
             }
             let mut score = play.before.score;

@@ -29,6 +29,8 @@ pub(super) enum Fared {
 /// A play as the reconstruction reads it.
 pub(super) struct Reading<'a> {
     pub play: &'a Play,
+    /// As what his turn counts.
+    result: Option<BatterResult>,
     pub batter: Fared,
     /// Bases of the hit; 0 if it was none.
     pub hit: u8,
@@ -47,6 +49,7 @@ impl<'a> Reading<'a> {
         let passed = theft::got_away(play, judgments).is_some_and(|r| r.verdict == GotAway::PassedBall);
         let mut reading = Self {
             play,
+            result,
             batter: Fared::StillUp,
             hit: result.and_then(BatterResult::hit_bases).unwrap_or(0),
             newcomer: chooser,
@@ -120,8 +123,11 @@ impl<'a> Reading<'a> {
             }
             let dropped = misplay.stealing || (misplay.kind == MisplayKind::Muff && self.play.batted.is_some());
             let by_it = |leg: &Leg| leg.cause == Cause::Error(i as u8);
+            // A throw that would have put out the batter spared nobody else.
+            let batters = self.play.batter_move().and_then(|m| m.legs.first()).is_some_and(by_it);
             start != Start::Batter
                 && dropped
+                && !batters
                 && self.play.moves.iter().any(|m| m.from == start && m.legs.first().is_some_and(by_it))
         })
     }
@@ -129,7 +135,7 @@ impl<'a> Reading<'a> {
     /// What helped a runner to the base of this leg, if the pitcher does not answer for it.
     pub fn help(&self, leg: Leg) -> Option<Help> {
         match leg.cause {
-            Cause::Error(i) if self.is_void(i) => None,
+            Cause::Error(i) if batter::void_error(self.play, self.result) == Some(i) => None,
             Cause::Error(i) => match self.kind_of(i) {
                 Some(MisplayKind::Obstruction) => Some(Help::Obstruction),
                 Some(MisplayKind::Interference) => Some(Help::Interference),
@@ -141,6 +147,8 @@ impl<'a> Reading<'a> {
             Cause::Forced => {
                 self.play.turn.is_some_and(|t| t.kind == TurnKind::CatcherInterference).then_some(Help::Interference)
             }
+            // They ran on a ball that, as the scorer judged it, should have put the batter out.
+            Cause::Play if self.judged_error() => Some(Help::Error),
             Cause::Play
             | Cause::Throw
             | Cause::Choice
@@ -152,20 +160,21 @@ impl<'a> Reading<'a> {
         }
     }
 
-    fn kind_of(&self, misplay: u8) -> Option<MisplayKind> {
-        self.play.misplays.get(usize::from(misplay)).map(|m| m.kind)
+    /// The entry has him safe otherwise, and the scorer judged it an error.
+    fn judged_error(&self) -> bool {
+        let first = self.play.batter_move().and_then(|m| m.legs.first());
+        matches!(self.result, Some(BatterResult::ReachedOnError(_)))
+            && first.is_some_and(|leg| !matches!(leg.cause, Cause::Error(_)))
     }
 
-    /// The error on which the batter was first said to have reached, judged a hit or a fielder's choice since.
-    fn is_void(&self, misplay: u8) -> bool {
-        let reached_on_it = |m: &Moved| m.legs.first().is_some_and(|leg| leg.cause == Cause::Error(misplay));
-        self.batter == Fared::Safe && self.play.batter_move().is_some_and(reached_on_it)
+    fn kind_of(&self, misplay: u8) -> Option<MisplayKind> {
+        self.play.misplays.get(usize::from(misplay)).map(|m| m.kind)
     }
 
     /// Whether a run of this play would have scored without the misplay: by the scorer's word, the sacrifice fly's or
     /// the usual answer.
     pub fn would_have_scored(&self, m: &Moved) -> Option<bool> {
-        if !m.scored || self.play.misplays.is_empty() {
+        if !m.scored || (self.play.misplays.is_empty() && !self.judged_error()) {
             return None;
         }
         let judged = self.judgments.find(self.play.entry, |j| match j {
@@ -174,7 +183,7 @@ impl<'a> Reading<'a> {
         });
         judged
             .or_else(|| self.would_score_after_catch.filter(|_| m.from == Start::Third))
-            .or_else(|| run::ordinarily_scores(self.play, m).then_some(true))
+            .or_else(|| run::ordinarily_scores(self.play, m, self.result).then_some(true))
     }
 
     /// Bases granted by this leg to a runner who without help would stand further back: what the play gives by its own

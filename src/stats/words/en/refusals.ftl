@@ -44,6 +44,7 @@ refused-batter-must-move = Say where the batter ended: a base or out.
 refused-batter-cannot-run = The batter is out on strike three: first base was taken with fewer than two outs, or the rules of play have no dropped third strike.
 refused-two-on-base = Two runners can't stand on { $base }.
 refused-passing = A runner can't pass the one ahead (if so, the one behind is out).
+refused-dead-ball = The ball is dead on a foul, a hit batter or interference: runners go back, but for those whom the batter forces on or the umpire gives a base. Record a steal or a pickoff as a play of its own, before or after it.
 refused-too-many-outs = That would be { $outs } outs in the half-inning.
 refused-no-stealing = The rules of play have no stealing.
 refused-no-such-misplay = A leg names an error that the play does not list.

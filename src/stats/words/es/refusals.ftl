@@ -44,6 +44,7 @@ refused-batter-must-move = Indica dónde terminó el bateador: una base o un out
 refused-batter-cannot-run = Es out con el tercer strike: primera estaba ocupada con menos de dos outs, o las reglas de juego no tienen tercer strike caído.
 refused-two-on-base = No puede haber dos en { $base }.
 refused-passing = No se puede rebasar a quien corre delante (si pasó, es out quien iba detrás).
+refused-dead-ball = La bola está muerta en un foul, un golpeado o una interferencia: los corredores vuelven, salvo los que el bateador obliga a avanzar o a los que el umpire da una base. Anota un robo o un out en la base como jugada aparte, antes o después.
 refused-too-many-outs = Serían { $outs } outs en la media entrada.
 refused-no-stealing = Las reglas de juego no permiten robar bases.
 refused-no-such-misplay = Un tramo nombra un error que la jugada no incluye.
