@@ -5,12 +5,13 @@
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 
-use benchbook_stats::account::{Account, english};
+use benchbook_stats::account::{Account, sentences};
 use benchbook_stats::field::{Position, Side};
 use benchbook_stats::file::{self, GameFile};
 use benchbook_stats::game::{Game, Phase};
 use benchbook_stats::lines::{BoxScore, LineScore};
 use benchbook_stats::log::{Entry, EntryId, Event};
+use benchbook_stats::words::Language;
 use benchbook_tests::generate::trial::{games, over};
 use benchbook_tests::generate::{Dice, Plan, Scribe, tell, wrong};
 use serde_json::Value;
@@ -229,7 +230,7 @@ fn look_at(game: &Game) {
     }
     let _ = (game.on_deck(), game.next_player_id(), game.next_id(), game.undo(), game.redo());
     for line in Account::of(game).halves.iter().flat_map(|half| &half.lines) {
-        let _ = english::line(line, &|id| game.label(id));
+        let _ = sentences::line(line, Language::English, &|id| game.label(id));
     }
     let _ = game.conflicts().map(|(_, refusal)| refusal.to_string().len()).sum::<usize>();
 }

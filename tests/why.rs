@@ -5,12 +5,13 @@ use std::cell::{Cell, RefCell};
 use std::collections::BTreeSet;
 
 use benchbook_stats::account::why::{Batting, Catching, Number, Pitching, why};
-use benchbook_stats::account::{Account, Grounds, PitcherCredit, Reason, Ruled, english};
+use benchbook_stats::account::{Account, Grounds, PitcherCredit, Reason, Ruled, sentences};
 use benchbook_stats::field::Side;
 use benchbook_stats::file;
 use benchbook_stats::game::Game;
 use benchbook_stats::ruling::{Because, Credit};
 use benchbook_stats::team::PlayerId;
+use benchbook_stats::words::Language;
 use benchbook_tests::generate::trial::{games, over};
 use benchbook_tests::generate::{Scribe, tell};
 
@@ -54,11 +55,12 @@ fn numbers(game: &Game) -> Vec<(Number, u32)> {
 }
 
 fn has_words(reason: &Reason) -> bool {
-    let said = [
-        english::grounds(&reason.because),
-        english::heading(&reason.ruled, &|id: PlayerId| format!("Player {}", id.0)),
-    ];
-    said.iter().all(|text| text.len() > 8) && said[0].ends_with('.') && !reason.rule.is_empty()
+    let player = |id: PlayerId| format!("Player {}", id.0);
+    let said = [Language::English, Language::Spanish].map(|language| {
+        let because = sentences::grounds(&reason.because, language);
+        because.len() > 8 && because.ends_with('.') && sentences::heading(&reason.ruled, language, &player).len() > 8
+    });
+    said == [true, true] && !reason.rule.is_empty()
 }
 
 /// Asks every number why; how many had plays behind them.
