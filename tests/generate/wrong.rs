@@ -109,7 +109,7 @@ fn plays(game: &Game, dice: &mut Dice) -> Option<Wrong> {
     let absent = RUNNERS.into_iter().find(|r| s.at(*r).is_none());
     let next = |r: Start| Base::from_number(r.number() + 1);
     let who = if runners.is_empty() { None } else { Some(dice.pick(&runners)) };
-    Some(match dice.below(16) {
+    Some(match dice.below(17) {
         0 => (run(vec![Move::safe(absent?, Base::Home, Cause::WildPitch)]), &["EmptyBase"]),
         1 => (run(vec![Move::safe(Start::Batter, Base::First, Cause::WildPitch)]), &["BatterDoesNotRun"]),
         2 => (run(Vec::new()), &["NothingHappened"]),
@@ -169,6 +169,11 @@ fn plays(game: &Game, dice: &mut Dice) -> Option<Wrong> {
         }
         14 if game.code().balls_for_walk.is_none() => (Event::IntentionalWalk, &["NoWalks"]),
         14 => (Event::SetCount(Count::new(0, game.code().strikes_for_out)), &["ImpossibleCount"]),
+        15 => {
+            let call = dice.pick(&[Call::Foul, Call::FoulBunt]);
+            let action = Action { moves: vec![Move::safe(who?, next(who?)?, Cause::WildPitch)], misplays: Vec::new() };
+            (Event::Pitch(Pitch { action, ..Pitch::new(call) }), &["DeadBall"])
+        }
         _ if game.code().balls_for_walk.is_none() => {
             (Event::Unseen(Unseen { result: UnseenResult::Walk, action: Action::default() }), &["NoWalks"])
         }
