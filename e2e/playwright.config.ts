@@ -1,10 +1,12 @@
 import { defineConfig } from '@playwright/test';
-import { browserOptions, given, OUT, SHAPES } from './support/settings.ts';
+import { browserOptions, given, OTHERS, OUT, SHAPES } from './support/settings.ts';
 
 // `cargo xtask test` starts a server for dist/ and passes its address and the browser.
 export default defineConfig({
   testDir: 'specs',
   outputDir: `${OUT}/results`,
+  // One for every system: nothing in them depends on it.
+  snapshotPathTemplate: 'snapshots/{arg}{ext}',
   timeout: 60_000,
   expect: { timeout: 10_000 },
   // A test that passes only now and then is a failing test.
@@ -25,5 +27,7 @@ export default defineConfig({
     // The other shapes run what is about shape: tag a test @shapes to have it run on all.
     { name: 'landscape', grep: /@shapes/, use: { viewport: SHAPES.landscape } },
     { name: 'phone', grep: /@shapes/, use: { viewport: SHAPES.phone } },
+    // With `--browsers all`.
+    ...OTHERS.map((name) => ({ name, testDir: 'others' })),
   ],
 });

@@ -1,6 +1,7 @@
 /** What a scorer does in the Clubhouse, by touch. */
 import { expect, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
+import { seen, type Screen } from './screen.ts';
 
 /** Starts a game with numbered batters; ends at the Plate. Returns the game's name. */
 export async function startGame(page: Page, { visitors = '', home = '' } = {}): Promise<string> {
@@ -12,9 +13,9 @@ export async function startGame(page: Page, { visitors = '', home = '' } = {}): 
 }
 
 /** Goes back to the Clubhouse by its sign. */
-export async function toClubhouse(page: Page): Promise<void> {
+export async function toClubhouse(page: Screen): Promise<void> {
   await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Clubhouse' }).tap();
-  await expect(page.locator('.clubhouse')).toBeVisible();
+  await seen(page.locator('.clubhouse'));
 }
 
 /** Picks files as the scorer's file chooser would hand them over. */
@@ -34,15 +35,16 @@ export async function takeHome(page: Page, title: string): Promise<{ name: strin
 }
 
 /** The ids of the last entry recorded and of the last one confirmed by the journal, as the sign shows them. */
-export async function keeping(page: Page): Promise<{ recorded: number; kept: number }> {
-  return page.locator('.sign .kept').evaluate((mark: HTMLElement) => ({
-    recorded: Number(mark.dataset.recorded),
-    kept: Number(mark.dataset.kept),
+export async function keeping(page: Screen): Promise<{ recorded: number; kept: number }> {
+  await seen(page.locator('.sign .kept'));
+  return page.locator('.sign .kept').evaluateAll(([mark]) => ({
+    recorded: Number(mark?.dataset.recorded),
+    kept: Number(mark?.dataset.kept),
   }));
 }
 
 /** Waits until everything recorded is kept. */
-export async function allKept(page: Page): Promise<void> {
+export async function allKept(page: Screen): Promise<void> {
   await expect
     .poll(async () => {
       const { recorded, kept } = await keeping(page);
@@ -73,6 +75,6 @@ export async function journal(page: Page, game: string): Promise<string[]> {
 }
 
 /** The working state of a game, as stored. */
-export function working(page: Page, game: string): Promise<string | null> {
+export function working(page: Screen, game: string): Promise<string | null> {
   return page.evaluate((name) => localStorage.getItem(`benchbook.game.${name}`), game);
 }

@@ -1,7 +1,8 @@
 /** Scoring by touch: a thumb that counts its taps, and the log that comes of it. */
-import { expect, type Locator, type Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 import { readFileSync } from 'node:fs';
 import { allKept, bring, working } from './clubhouse.ts';
+import type { Screen, Spot } from './screen.ts';
 
 export type Json = string | number | boolean | null | Json[] | { [key: string]: Json };
 export type Event = string | { [kind: string]: any };
@@ -74,7 +75,7 @@ export async function openGame(page: Page, name: string, events: Event[]): Promi
 }
 
 /** The log as it is stored, once all of it is kept. */
-export async function log(page: Page, name: string): Promise<Event[]> {
+export async function log(page: Screen, name: string): Promise<Event[]> {
   await allKept(page);
   const text = await working(page, name);
   return (JSON.parse(text ?? '{"log":[]}') as { log: { event: Event }[] }).log.map((entry) => entry.event);
@@ -85,7 +86,7 @@ export class Thumb {
   taps = 0;
 
   constructor(
-    readonly page: Page,
+    readonly page: Screen,
     readonly game: string,
   ) {}
 
@@ -94,7 +95,7 @@ export class Thumb {
     this.taps = 0;
   }
 
-  async tap(on: Locator): Promise<void> {
+  async tap(on: Spot): Promise<void> {
     this.taps += 1;
     await on.tap();
   }
@@ -138,7 +139,7 @@ export class Thumb {
   }
 
   /** Drags a token to a drawn point, with the mouse: one gesture. */
-  async drag(token: Locator, to: { x: number; y: number }): Promise<void> {
+  async drag(token: Spot, to: { x: number; y: number }): Promise<void> {
     this.taps += 1;
     const box = await token.boundingBox();
     if (!box) throw new Error('nobody to drag');

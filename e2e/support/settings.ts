@@ -10,6 +10,9 @@ export const SHAPES = {
   phone: { width: 360, height: 740 },
 };
 
+/** The browsers to test in that Playwright doesn't drive. */
+export const OTHERS = process.env.BENCHBOOK_FIREFOX && process.env.BENCHBOOK_WEBKIT_DRIVER ? ['firefox', 'webkit'] : [];
+
 export function given(name: string): string {
   const value = process.env[name];
   if (!value) throw new Error(`${name} is not set: run \`cargo xtask test --only browser\``);

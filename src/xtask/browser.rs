@@ -53,9 +53,13 @@ pub fn chromium() -> Result<PathBuf> {
 }
 
 fn found() -> Option<PathBuf> {
-    let on_path = NAMES.iter().find_map(|name| system::on_path(name));
-    let fixed = || FIXED.iter().map(PathBuf::from).find(|file| file.is_file());
-    on_path.or_else(fixed).or_else(of_the_runner)
+    first_of(&NAMES, &FIXED).or_else(of_the_runner)
+}
+
+/// The first of these programs on PATH, or else of these files.
+pub fn first_of(names: &[&str], files: &[&str]) -> Option<PathBuf> {
+    let on_path = names.iter().find_map(|name| system::on_path(name));
+    on_path.or_else(|| files.iter().map(PathBuf::from).find(|file| file.is_file()))
 }
 
 /// The Chromium that the test runner downloaded earlier.

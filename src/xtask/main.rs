@@ -7,6 +7,7 @@ mod figures;
 mod measure;
 mod node;
 mod open_data;
+mod others;
 mod places;
 mod precache;
 mod run;
@@ -94,7 +95,7 @@ fn carry_out(command: Command) -> Result<ExitCode> {
             bundle::build(&args.public_url)?;
             run::say(&format!("The app is in {}", places::dist().display()));
         }
-        Command::Test(args) => return check::all(&args),
+        Command::Test(args) => return Ok(check::all(&args)),
         Command::Setup => setup()?,
         Command::Figures { as_measured } => figures::write(as_measured)?,
         Command::PostBuild => bundle::post_build()?,

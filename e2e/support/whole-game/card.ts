@@ -1,5 +1,6 @@
 /** The Clubhouse and the Card: a game is started, both cards are filled in, the umpire calls "Play". */
-import { expect, type Locator, type Page } from '@playwright/test';
+import { expect } from '@playwright/test';
+import { says, seen, type Screen, type Spot } from '../screen.ts';
 import { names, parts, type Entry } from './record.ts';
 
 interface Side {
@@ -21,7 +22,7 @@ export class CardHand {
   private readonly sides: Side[] = [];
 
   constructor(
-    private readonly page: Page,
+    private readonly page: Screen,
     paper: Entry[],
   ) {
     this.name = names(paper);
@@ -44,12 +45,12 @@ export class CardHand {
     }
   }
 
-  private async tap(on: Locator): Promise<void> {
+  private async tap(on: Spot): Promise<void> {
     this.taps += 1;
     await on.tap();
   }
 
-  private async write(into: Locator, text: string): Promise<void> {
+  private async write(into: Spot, text: string): Promise<void> {
     this.fields += 1;
     await into.fill(text);
     // Leaving a field commits it.
@@ -61,10 +62,10 @@ export class CardHand {
     await this.start();
     await this.head();
     for (const side of this.sides) await this.side(side);
-    await expect(this.page.locator('.start [role=status]').first()).toContainText('Nothing is missing.');
+    await says(this.page.locator('.start [role=status]'), 'Nothing is missing.');
     await this.tap(this.page.getByRole('button', { name: 'Play ball' }));
-    await expect(this.page.locator('.plate-board')).toBeVisible();
-    return /#\/game\/([\w-]+)\/plate/.exec(this.page.url())?.[1] ?? '';
+    await seen(this.page.locator('.plate-board'));
+    return /#\/game\/([\w-]+)\/plate/.exec(await this.page.evaluate(() => location.href, null))?.[1] ?? '';
   }
 
   private async start(): Promise<void> {
@@ -74,7 +75,7 @@ export class CardHand {
     this.taps += 1;
     await this.page.getByLabel('Rules of play').selectOption({ label: this.rules });
     await this.tap(this.page.getByRole('button', { name: 'Fill in the cards first' }));
-    await expect(this.page.locator('main.card')).toBeVisible();
+    await seen(this.page.locator('main.card'));
   }
 
   private async head(): Promise<void> {
@@ -91,13 +92,13 @@ export class CardHand {
     const card = this.page.locator('.sides > .side').nth(side.side === 'visitors' ? 0 : 1);
     await this.tap(card.getByRole('button', { name: 'Fill in numbered batters' }));
     const order = card.locator('ol.order > li');
-    await expect(order).toHaveCount(side.order.length);
+    await expect.poll(() => order.count()).toBe(side.order.length);
     for (const [i, { player }] of side.order.entries()) await this.player(order.nth(i), player);
     // The designated hitter last: whoever he bats for takes the position that is left, the pitcher's.
     const posts = [...side.order.entries()].sort(([, a], [, b]) => Number(a.post === 'DH') - Number(b.post === 'DH'));
     for (const [i, { post }] of posts) await this.post(order.nth(i), post);
-    const fieldsOnly = card.locator(':is(h2, h3):has-text("Fields, does not bat") + ul > li:not(.below)');
-    await expect(fieldsOnly).toHaveCount(side.fieldsOnly.length);
+    const fieldsOnly = card.locator('ul.order:not(.bench ul) > li:not(.below)');
+    await expect.poll(() => fieldsOnly.count()).toBe(side.fieldsOnly.length);
     for (const [i, { player }] of side.fieldsOnly.entries()) await this.player(fieldsOnly.nth(i), player);
     const bench = card.locator('.bench');
     for (const [i, player] of side.bench.entries()) {
@@ -106,17 +107,15 @@ export class CardHand {
     }
   }
 
-  private async player(row: Locator, player: number): Promise<void> {
+  private async player(row: Spot, player: number): Promise<void> {
     await this.write(row.locator('input.number'), this.number.get(player) ?? '');
     await this.write(row.locator('input.name'), this.name.get(player) ?? '');
   }
 
-  private async post(row: Locator, post: number | 'DH'): Promise<void> {
+  private async post(row: Spot, post: number | 'DH'): Promise<void> {
     const select = row.locator('select.post');
-    const label = await select.locator('option').evaluateAll(
-      (options, wanted) => options.map((option) => option.textContent ?? '').find((text) => text.split(' ')[0] === wanted) ?? '',
-      String(post),
-    );
+    const labels = await select.locator('option').allTextContents();
+    const label = labels.map((text) => text.trim()).find((text) => text.split(' ')[0] === String(post)) ?? '';
     this.taps += 1;
     await select.selectOption({ label });
   }

@@ -1,5 +1,5 @@
 /** Changes of players: touch who leaves, then who comes in. */
-import { expect } from '@playwright/test';
+import { says } from '../screen.ts';
 import type { Hand } from './hand.ts';
 
 export async function change(hand: Hand, what: any, name: (player: number) => string): Promise<void> {
@@ -18,7 +18,7 @@ export async function change(hand: Hand, what: any, name: (player: number) => st
 
 /** Who batted for somebody stays in at his post: nothing to do, only to see. */
 async function staysIn(hand: Hand, { player, post }: any, name: (player: number) => string): Promise<void> {
-  await expect(hand.page.locator(`.token.at-${post} .name`)).toHaveText(lastWord(name(player)));
+  await says(hand.page.locator(`.token.at-${post} .name`), lastWord(name(player)));
 }
 
 async function baseOf(hand: Hand, runner: string): Promise<1 | 2 | 3> {

@@ -1,5 +1,5 @@
 /** The paper's numbers against the desk's lines and against what the Book shows. */
-import type { Locator, Page } from '@playwright/test';
+import type { Screen, Spot } from '../screen.ts';
 
 export const BATTING: [paper: string, ours: string][] = [
   ...same('plate_appearances', 'at_bats', 'runs', 'hits', 'runs_batted_in', 'doubles', 'triples', 'home_runs', 'walks'),
@@ -60,11 +60,11 @@ export function withLines(paper: any, lines: any): Comparison {
 }
 
 /** A table of the Book, a row a player: the name, then what stands under each heading. */
-async function table(of: Locator): Promise<Map<string, Record<string, string>>> {
-  const rows = await of.evaluate((table) => {
+async function table(of: Spot): Promise<Map<string, Record<string, string>>> {
+  const rows = await of.evaluateAll(([table]) => {
     const text = (el: Element | null | undefined) => el?.textContent?.trim() ?? '';
-    const heads = [...table.querySelectorAll('thead th')].map(text);
-    return [...table.querySelectorAll('tbody tr')].map((row) => {
+    const heads = [...table!.querySelectorAll('thead th')].map(text);
+    return [...table!.querySelectorAll('tbody tr')].map((row) => {
       const cells = [...row.children].map(text);
       const name = text(row.querySelector('.who'));
       return [name, Object.fromEntries(heads.map((head, i) => [head, cells[i] ?? '']))] as const;
@@ -80,7 +80,7 @@ const SHOWN: [section: string, list: string, title: string, columns: [string, st
 ];
 
 /** Every number the Book shows, line score and both box scores, against the paper. */
-export async function withBook(page: Page, paper: any): Promise<Comparison> {
+export async function withBook(page: Screen, paper: any): Promise<Comparison> {
   const found: Comparison = { compared: 0, differing: [] };
   const check = (what: string, expected: unknown, got: unknown): void => {
     found.compared += 1;

@@ -1,18 +1,13 @@
 /** A scorer's hand on the Plate that has to find things: names on tokens, free grass, an outcome by its words. */
-import { expect, type Locator } from '@playwright/test';
 import { working } from '../clubhouse.ts';
 import { Thumb } from '../plate.ts';
+import { seen, type Point, type Spot } from '../screen.ts';
 import type { Entry } from './record.ts';
 
 /** Drawn px of the field on a 360 px phone, and points along the fence: as geometry.rs draws them. */
 const HOME = { x: 180, y: 296 };
 const PATH = 92;
 const TO_SCALE = 140;
-
-export interface Point {
-  x: number;
-  y: number;
-}
 
 /** Where a spot of the log (hundredths of a base path) is drawn: to scale on the infield, closer beyond it. */
 export function drawn({ x, y }: Point): Point {
@@ -32,7 +27,7 @@ export class Hand extends Thumb {
   private chosenAt = 0;
 
   /** Taps an outcome. */
-  async choose(outcome: Locator): Promise<void> {
+  async choose(outcome: Spot): Promise<void> {
     await this.tap(outcome);
     this.chosenAt = Date.now();
   }
@@ -83,8 +78,8 @@ export class Hand extends Thumb {
   }
 
   /** The outcome with this headline, and on which exactly these runners move if they are named; undefined if none. */
-  async find(headline: string, running?: string[]): Promise<Locator | undefined> {
-    await expect(this.page.locator('.outcome').first()).toBeVisible();
+  async find(headline: string, running?: string[]): Promise<Spot | undefined> {
+    await seen(this.page.locator('.outcome'));
     const rows = await this.page.locator('.outcome').evaluateAll((rows) =>
       rows.map((row) => [row.querySelector('b')?.textContent ?? '', row.querySelector('span')?.textContent ?? '']),
     );
