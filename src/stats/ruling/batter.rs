@@ -114,12 +114,28 @@ fn in_play(play: &Play, judgments: &Judgments) -> Option<Verdict> {
             (BatterResult::FieldersChoice, Because::Choice, "9.05(b)(3)")
         }
         Cause::Obstruction => (BatterResult::Obstruction, Because::Obstruction, "9.02(a)(1)(D)"),
-        _ => hit(play, first.to),
+        _ => match held(batter, first.to) {
+            Some((to, rule)) => hit(play, to, rule),
+            None => (BatterResult::Out, Because::PutOut, "9.06(d)"),
+        },
     })
 }
 
+/// The last base the batter reached safely by the batted ball, with the section that gives him no more than that: put out
+/// at a base he slid past (9.06(c)), or on appeal at one he missed (9.06(d)). `None` if he missed first.
+fn held(batter: &Moved, to: Base) -> Option<(Base, &'static str)> {
+    let Some(out) = batter.out.as_ref().filter(|out| out.at <= to) else { return Some((to, "9.05(a)")) };
+    let rule = if out.how == How::Appeal { "9.06(d)" } else { "9.06(c)" };
+    match Base::from_number(out.at.number() - 1) {
+        Some(before) => Some((before, rule)),
+        None if out.how == How::Appeal => None,
+        // He may run past first; tagged there, he had turned for second.
+        None => Some((Base::First, "9.05(a)")),
+    }
+}
+
 /// Safe on the batted ball: a hit, unless a runner paid for it.
-fn hit(play: &Play, to: Base) -> Verdict {
+fn hit(play: &Play, to: Base, rule: &'static str) -> Verdict {
     let others = || play.moves.iter().filter(|m| m.from != Start::Batter);
     if others().any(|m| m.out.as_ref().is_some_and(|o| o.how == How::HitByBall)) {
         return (BatterResult::Hit(1), Because::RunnerHitByBall, "9.05(a)(5)");
@@ -135,7 +151,7 @@ fn hit(play: &Play, to: Base) -> Verdict {
     if let Some(most) = game_ending_bases(play).filter(|most| *most < bases) {
         return (BatterResult::Hit(most), Because::GameEnding(most), "9.06(f)");
     }
-    (BatterResult::Hit(bases), Because::SafeHit(bases), "9.05(a)")
+    (BatterResult::Hit(bases), Because::SafeHit(bases), rule)
 }
 
 /// Put out going back, or on the way to the very next base.
