@@ -96,3 +96,52 @@ fn amended_and_amended_back_is_the_same_book() {
     assert!(game.box_score() == before && game.conflicts().count() == 0);
     assert_eq!(game.log().len(), book.game().log().len() + 2, "the history of corrections stays");
 }
+
+#[test]
+fn the_game_before_an_entry_is_the_game_as_it_stood_then() {
+    let text = include_str!("games/harbor-league.benchbook.json");
+    let mut game = Game::replay(benchbook_stats::file::read(text).expect("the game file reads").log);
+    // With corrections in the log the order of the game is another than that of the log.
+    let (early, late) = (game.plays().nth(30).unwrap().entry, game.plays().nth(60).unwrap().entry);
+    record(&mut game, Event::Insert { before: late, event: Box::new(Event::Note { text: "forgotten".into() }) });
+    record(&mut game, Event::Retract { entry: early });
+    let mut seen = 0;
+    for pair in game.steps().windows(2) {
+        let before = game.before(pair[1].entry).expect("it is in the game");
+        assert_eq!(*before.situation(), pair[0].after);
+        if let Some(play) = &pair[1].play {
+            assert_eq!(*before.situation(), play.before);
+            seen += 1;
+        }
+    }
+    assert!(seen > 200, "{seen}");
+    assert!(game.before(early).is_none(), "it was struck out");
+}
+
+#[test]
+fn a_whole_play_amended_and_amended_back_is_the_same_book() {
+    use benchbook_stats::log::Start;
+    use benchbook_stats::propose::edit;
+
+    let text = include_str!("games/harbor-league.benchbook.json");
+    let game = Game::replay(benchbook_stats::file::read(text).expect("the game file reads").log);
+    let mut amended = 0;
+    let plays: Vec<EntryId> = game.plays().filter(|p| p.batted.is_some()).map(|p| p.entry).collect();
+    for entry in plays {
+        let step = game.steps().iter().find(|s| s.entry == entry).unwrap();
+        let was = game.event(step).clone();
+        let mut now = was.clone();
+        edit::safe(now.action_mut().unwrap(), Start::Batter, Home, true);
+        if now == was {
+            continue;
+        }
+        let mut other = game.clone();
+        record(&mut other, Event::Replace { entry, event: Box::new(now) });
+        // A run after the third out changes nothing.
+        amended += u32::from(other.box_score() != game.box_score());
+        record(&mut other, Event::Replace { entry, event: Box::new(was) });
+        assert!(other.box_score() == game.box_score(), "{entry:?}");
+        assert_eq!(other.situation(), game.situation());
+    }
+    assert!(amended > 50, "{amended}");
+}

@@ -10,6 +10,7 @@ use crate::team::{Change, PlayerId, Role};
 pub mod compare;
 mod reasons;
 pub mod sentences;
+pub mod story;
 mod tell;
 pub mod why;
 

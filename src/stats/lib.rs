@@ -16,6 +16,7 @@ pub mod rates;
 pub mod ruling;
 pub mod season;
 pub mod sheet;
+pub mod spray;
 pub mod team;
 pub mod words;
 pub mod workload;

@@ -12,6 +12,7 @@ mod fielding;
 mod pitching;
 mod proof;
 mod score;
+mod strip;
 
 pub use batting::BattingLine;
 pub(crate) use batting::left_by;
@@ -19,6 +20,7 @@ pub use fielding::FieldingLine;
 pub use pitching::PitchingLine;
 pub use proof::Proof;
 pub use score::{LineScore, SideScore};
+pub use strip::{InningPitches, PitchStrip};
 
 /// Both sides' lines of one game.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]

@@ -10,6 +10,7 @@ use crate::log::{Action, Attempt, Batted, Event, InPlay, Misplay, Move, Spot, St
 
 mod air;
 mod bases;
+pub mod edit;
 mod ground;
 mod hit;
 mod place;

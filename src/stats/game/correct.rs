@@ -70,12 +70,25 @@ impl Game {
         Ok(())
     }
 
+    /// The game as it stood just before an entry, to see what could have followed; not to be recorded in.
+    pub fn before(&self, entry: EntryId) -> Option<Self> {
+        self.steps.iter().find(|s| s.entry == entry)?;
+        let mut game = self.clone();
+        game.rebuild_until(Some(entry));
+        Some(game)
+    }
+
     /// Replays the log from its first entry.
     pub(super) fn rebuild(&mut self) {
+        self.rebuild_until(None);
+    }
+
+    /// Replays the log from its first entry to the one before `end`.
+    fn rebuild_until(&mut self, end: Option<EntryId>) {
         let log = core::mem::take(&mut self.log);
         *self = Self::new();
         let mut last = None;
-        for (entry, source) in effective(&log) {
+        for (entry, source) in effective(&log).into_iter().take_while(|(entry, _)| Some(entry.0) != end) {
             let event = match &log[source].event {
                 Event::Replace { event, .. } | Event::Insert { event, .. } => event,
                 event => event,

@@ -121,13 +121,20 @@ impl Event {
         }
     }
 
-    const fn action_mut(&mut self) -> Option<&mut Action> {
+    /// The same, to be changed in place; in a correction, that of the event it brings.
+    pub fn action_mut(&mut self) -> Option<&mut Action> {
         match self {
             Self::Pitch(pitch) => Some(&mut pitch.action),
             Self::InPlay(in_play) => Some(&mut in_play.action),
             Self::Running(running) => Some(&mut running.action),
             Self::Unseen(unseen) => Some(&mut unseen.action),
+            Self::Replace { event, .. } | Self::Insert { event, .. } => event.action_mut(),
             _ => None,
         }
+    }
+
+    /// There is a batted ball in it.
+    pub const fn is_batted(&self) -> bool {
+        matches!(self, Self::InPlay(_))
     }
 }

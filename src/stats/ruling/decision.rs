@@ -6,7 +6,7 @@
 use super::earned::{RunCharge, runs};
 use crate::field::Side;
 use crate::game::{Ending, Game, Phase};
-use crate::log::Judgment;
+use crate::log::{EntryId, Judgment};
 use crate::team::PlayerId;
 
 mod effective;
@@ -247,6 +247,12 @@ impl Decisions {
 /// The decisions of a game; provisional ones while it goes on.
 pub fn decisions(game: &Game) -> Decisions {
     Decisions::of(game, &runs(game))
+}
+
+/// The side that went ahead for good, as things stand, and the play on which it did; `None` while the score is level.
+pub fn ahead_for_good(game: &Game) -> Option<(Side, EntryId)> {
+    let lead = Record::of(game, &runs(game)).lead?;
+    Some((lead.side, lead.entry))
 }
 
 fn forfeited_to(game: &Game) -> Option<Side> {

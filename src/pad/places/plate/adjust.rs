@@ -2,9 +2,9 @@
 
 use benchbook_stats::field::Base;
 use benchbook_stats::log::{Action, Cause, How, MisplayKind, Move, Start};
+use benchbook_stats::propose::edit;
 use leptos::prelude::*;
 
-use super::edit;
 use super::gesture::{Adjusting, Gesture};
 use super::hand::Hand;
 use super::words;
@@ -60,9 +60,9 @@ fn Everyone(
 ) -> impl IntoView {
     let hand = Hand::get();
     let everyone = move || {
-        let batted = draft.get().is_some_and(|d| {
-            edit::is_batted(&d.event) || !matches!(*d.from, Gesture::Runner { .. } | Gesture::Chase { .. })
-        });
+        let batted = draft
+            .get()
+            .is_some_and(|d| d.event.is_batted() || !matches!(*d.from, Gesture::Runner { .. } | Gesture::Chase { .. }));
         let s = hand.game(|game| hand.before(game));
         [Start::Third, Start::Second, Start::First, Start::Batter]
             .into_iter()
@@ -164,7 +164,7 @@ fn HowSo(
     let hand = Hand::get();
     let now = move || draft.get().and_then(|d| move_of(&d, who)).and_then(|m| m.legs.last().map(|leg| leg.cause));
     let causes = move || {
-        let batted = draft.get().is_some_and(|d| edit::is_batted(&d.event));
+        let batted = draft.get().is_some_and(|d| d.event.is_batted());
         let list: &[Cause] = if batted {
             &[Cause::Play, Cause::Throw, Cause::Choice, Cause::Obstruction, Cause::Interference, Cause::Award]
         } else {

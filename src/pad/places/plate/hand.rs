@@ -3,13 +3,13 @@
 use benchbook_stats::field::{Base, Position};
 use benchbook_stats::game::{Game, Situation, Thrown};
 use benchbook_stats::log::{Action, Attempt, Call, Event, MisplayKind, Pitch, Spot, Start};
+use benchbook_stats::propose::edit;
 use benchbook_stats::propose::{self, Outcome, Proposal};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::JsValue;
 use web_sys::MouseEvent;
 
-use super::edit;
 use super::gesture::{Adjusting, Chosen, Gesture};
 use super::words;
 use crate::scoring::Scoring;
@@ -273,8 +273,8 @@ impl Hand {
         let s = self.game_now(|game| self.before(game));
         self.gesture.update(|g| {
             if let Gesture::Adjusting(draft) = g {
-                let about = About { batted: edit::is_batted(&draft.event), chain: draft.chain.clone() };
-                if let Some(action) = edit::action_mut(&mut draft.event) {
+                let about = About { batted: draft.event.is_batted(), chain: draft.chain.clone() };
+                if let Some(action) = draft.event.action_mut() {
                     change(action, &s, &about);
                 }
             }
@@ -289,7 +289,9 @@ impl Hand {
             match (draft.awaits_error.take(), draft.who) {
                 (Some(kind), Some(who)) => error = Some((who, kind)),
                 (_, Some(who)) => {
-                    let by = edit::action_mut(&mut draft.event)
+                    let by = draft
+                        .event
+                        .action_mut()
                         .and_then(|a| a.moves.iter_mut().find(|m| m.from == who))
                         .and_then(|m| m.out.as_mut())
                         .map(|out| &mut out.by);

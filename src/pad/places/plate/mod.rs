@@ -10,7 +10,6 @@ mod adjust;
 mod ask;
 mod board;
 mod drawing;
-mod edit;
 mod field;
 mod geometry;
 mod gesture;
@@ -21,7 +20,7 @@ mod pitches;
 mod status;
 mod tray;
 mod umpire;
-mod words;
+pub(super) mod words;
 
 use adjust::Adjust;
 use ask::Ask;

@@ -1,30 +1,19 @@
-//! Changing a draft by hand: where somebody ended, for what cause, by whom put out. Nothing here judges: `Game::record`
-//! does.
+//! Changing a draft of a play by hand: where somebody ended, for what cause, by whom put out. Nothing here judges:
+//! `Game::record` does.
 
-use benchbook_stats::field::{Base, Position};
-use benchbook_stats::game::Situation;
-use benchbook_stats::log::{Action, Attempt, Cause, Event, How, Leg, Misplay, MisplayKind, Move, Out, Start};
-
-/// The action of an event, to be changed in place.
-pub fn action_mut(event: &mut Event) -> Option<&mut Action> {
-    match event {
-        Event::InPlay(play) => Some(&mut play.action),
-        Event::Pitch(pitch) => Some(&mut pitch.action),
-        Event::Running(running) => Some(&mut running.action),
-        Event::Unseen(unseen) => Some(&mut unseen.action),
-        Event::Replace { event, .. } | Event::Insert { event, .. } => action_mut(event),
-        _ => None,
-    }
-}
-
-/// There is a batted ball in it.
-pub fn is_batted(event: &Event) -> bool {
-    matches!(event, Event::InPlay(_))
-}
+use crate::field::{Base, Position};
+use crate::game::Situation;
+use crate::log::{Action, Attempt, Cause, How, Leg, Misplay, MisplayKind, Move, Out, Start};
 
 /// `who` stays where they are.
 pub fn stays(action: &mut Action, who: Start) {
     action.moves.retain(|m| m.from != who);
+    tidy(action);
+}
+
+/// Leaves out runners who are not on base.
+pub fn leave_out_missing(action: &mut Action, s: &Situation) {
+    action.moves.retain(|m| m.from == Start::Batter || s.at(m.from).is_some());
     tidy(action);
 }
 
@@ -66,6 +55,18 @@ pub fn because(action: &mut Action, who: Start, cause: Cause) {
 
 /// The last bases `who` gained were gained on an error by `by`, listed once.
 pub fn on_error(action: &mut Action, who: Start, by: Position, kind: MisplayKind, after: &[Position]) {
+    let cause = error(action, by, kind, after);
+    because(action, who, cause);
+}
+
+/// One base `who` gained was gained on an error by `by`, listed once.
+pub fn on_error_at(action: &mut Action, who: Start, base: Base, by: Position, kind: MisplayKind, after: &[Position]) {
+    let cause = error(action, by, kind, after);
+    because_of(action, who, base, cause);
+}
+
+/// The error as a cause; it is added if it is not among the errors yet.
+fn error(action: &mut Action, by: Position, kind: MisplayKind, after: &[Position]) -> Cause {
     let at = action.misplays.iter().position(|m| m.by == by && m.kind == kind).unwrap_or_else(|| {
         let before = after.iter().position(|p| *p == by).map_or(after, |i| &after[..i]);
         let mut misplay = Misplay::new(by, kind);
@@ -73,7 +74,49 @@ pub fn on_error(action: &mut Action, who: Start, by: Position, kind: MisplayKind
         action.misplays.push(misplay);
         action.misplays.len() - 1
     });
-    because(action, who, Cause::Error(at as u8));
+    Cause::Error(at as u8)
+}
+
+/// The bases a move gained safely, a base each, with their causes.
+pub fn gained(m: &Move) -> Vec<(Base, Cause)> {
+    let mut at = m.from.number();
+    let mut gained = Vec::new();
+    for leg in &m.legs {
+        let passed = (at + 1..=leg.to.number()).filter_map(Base::from_number);
+        gained.extend(passed.map(|base| (base, leg.cause)));
+        at = leg.to.number();
+    }
+    gained
+}
+
+/// Changes the cause of one base `who` gained; neighbours gained for one cause are one leg.
+pub fn because_of(action: &mut Action, who: Start, base: Base, cause: Cause) {
+    if let Some(m) = action.moves.iter_mut().find(|m| m.from == who) {
+        let mut legs: Vec<Leg> = Vec::new();
+        for (to, was) in gained(m) {
+            let cause = if to == base { cause } else { was };
+            match legs.last_mut().filter(|last| last.cause == cause) {
+                Some(last) => last.to = to,
+                None => legs.push(Leg { to, cause }),
+            }
+        }
+        m.legs = legs;
+    }
+    tidy(action);
+}
+
+/// By whom `who` was put out.
+pub fn put_out_by(action: &mut Action, who: Start, by: Vec<Position>) {
+    if let Some(out) = out_of(action, who) {
+        out.by = by;
+    }
+}
+
+/// What `who` was about when put out.
+pub fn attempting(action: &mut Action, who: Start, attempt: Attempt) {
+    if let Some(out) = out_of(action, who) {
+        out.attempt = Some(attempt);
+    }
 }
 
 /// How `who` was put out.
@@ -226,6 +269,21 @@ mod tests {
     }
 
     #[test]
+    fn each_base_has_its_cause() {
+        let mut action = single();
+        safe(&mut action, Start::Batter, Base::Third, true);
+        assert_eq!(of(&action, Start::Batter).legs.len(), 1);
+        because_of(&mut action, Start::Batter, Base::Second, Cause::Throw);
+        on_error_at(&mut action, Start::Batter, Base::Third, Position::Catcher, MisplayKind::Throwing, &[]);
+        let causes: Vec<_> = gained(of(&action, Start::Batter)).into_iter().map(|(_, cause)| cause).collect();
+        assert_eq!(causes, [Cause::Play, Cause::Throw, Cause::Error(0)]);
+        because_of(&mut action, Start::Batter, Base::Third, Cause::Play);
+        because_of(&mut action, Start::Batter, Base::Second, Cause::Play);
+        assert_eq!(of(&action, Start::Batter).legs, [Leg { to: Base::Third, cause: Cause::Play }]);
+        assert!(action.misplays.is_empty());
+    }
+
+    #[test]
     fn runs_stand_before_the_last_out_until_it_is_said_that_they_came_late() {
         let mut action = single();
         out(&mut action, &nobody(), Start::Batter, Base::Second, &[Position::CenterField, Position::Shortstop], true);
@@ -238,6 +296,6 @@ mod tests {
     }
 
     fn nobody() -> Situation {
-        *benchbook_stats::game::Game::new().situation()
+        *crate::game::Game::new().situation()
     }
 }
