@@ -9,6 +9,15 @@ use leptos::prelude::*;
 use super::{Reading, words};
 use crate::words::{language, say};
 
+mod ball;
+mod end;
+mod pick;
+mod play;
+mod runner;
+
+pub use end::End;
+pub use play::{AmendPlay, can_be_amended};
+
 /// The calls a pitch is most often amended to.
 const CALLS: [Call; 4] = [Call::Ball, Call::CalledStrike, Call::SwingingStrike, Call::Foul];
 

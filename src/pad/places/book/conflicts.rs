@@ -4,6 +4,7 @@ use benchbook_stats::game::{Game, Mend};
 use benchbook_stats::log::{EntryId, Event};
 use leptos::prelude::*;
 
+use super::amend::can_be_amended;
 use super::{Reading, words};
 use crate::words::say;
 
@@ -48,6 +49,7 @@ fn Conflict(
 ) -> impl IntoView {
     let reading = Reading::get();
     let unmended = mends.is_empty();
+    let amendable = reading.scoring.game.with_untracked(|game| can_be_amended(game, entry));
     let strike_out = move |_| reading.propose(entry, Event::Retract { entry });
     let mend = move |Mend { kind, event, conflicts_left }: Mend| {
         view! {
@@ -61,6 +63,13 @@ fn Conflict(
             <p>{reading.sentence(entry)}" "{why}</p>
             <p class="tools">
                 {mends.into_iter().map(mend).collect_view()}
+                {amendable.then(|| {
+                    view! {
+                        <button type="button" on:click=move |_| reading.amending.set(Some(entry))>
+                            {say!("book-amend-this")}
+                        </button>
+                    }
+                })}
                 {unmended.then(|| view! { <button type="button" on:click=strike_out>{say!("book-strike-out")}</button> })}
             </p>
         </li>

@@ -1,9 +1,9 @@
 //! A correction: what would change is shown before the scorer agrees.
 
 use benchbook_stats::account::compare::{Comparison, compare};
-use benchbook_stats::account::sentences;
 use benchbook_stats::account::why::Number;
-use benchbook_stats::game::Refusal;
+use benchbook_stats::account::{Account, sentences};
+use benchbook_stats::game::{Game, Refusal};
 use benchbook_stats::log::{EntryId, Event};
 use leptos::prelude::*;
 
@@ -40,19 +40,20 @@ fn Preview(
     let struck = matches!(event, Event::Retract { .. });
     let preview = reading.scoring.game.with_untracked(|game| {
         let after = game.preview(event.clone())?;
-        Ok::<_, Refusal>(compare(game, &after))
+        Ok::<_, Refusal>((compare(game, &after), told_instead(&event, &after)))
     });
     let what = words::proposal(&event);
     let agree = move |_| {
         if reading.scoring.tap(event.clone()) {
+            reading.amending.set(None);
             close.run(());
         }
     };
     match preview {
         Err(refusal) => view! { <p class="notice refusal">{refusal.said(language())}</p> }.into_any(),
-        Ok(comparison) => view! {
+        Ok((comparison, instead)) => view! {
             <p class:struck=struck>{reading.sentence(on)}</p>
-            <p><b>{what}</b></p>
+            <p><b>{what}</b>{instead.is_some().then_some(" ")}{instead}</p>
             <Differences comparison=comparison/>
             <Refused/>
             <p class="soft small">{say!("book-stays-in-log")}</p>
@@ -63,6 +64,16 @@ fn Preview(
         }
         .into_any(),
     }
+}
+
+/// A play changed as a whole, told as it would be then.
+fn told_instead(event: &Event, after: &Game) -> Option<String> {
+    let Event::Replace { entry, event } = event else { return None };
+    if matches!(**event, Event::Pitch(_)) {
+        return None;
+    }
+    let account = Account::of(after);
+    account.line(*entry).map(|line| sentences::line(line, language(), &|id| after.label(id)))
 }
 
 #[component]

@@ -1,9 +1,15 @@
 //! A drawer over the page: from below on a phone, from the side where there is room.
 
+use core::cell::Cell;
+
 use leptos::html;
 use leptos::prelude::*;
 
 use crate::words::say;
+
+thread_local! {
+    static NEXT: Cell<u32> = const { Cell::new(0) };
+}
 
 /// A dialog with a title. Closing it in any way calls `close`.
 #[component]
@@ -16,6 +22,8 @@ pub fn Drawer(
     children: Children,
 ) -> impl IntoView {
     let dialog: NodeRef<html::Dialog> = NodeRef::new();
+    // A drawer can lie over another: each has its own title.
+    let id = format!("drawer-{}", NEXT.with(|next| next.replace(next.get() + 1)));
     Effect::new(move |_| {
         if let Some(dialog) = dialog.get() {
             // Where the browser refuses, the dialog is shown without being modal.
@@ -24,10 +32,11 @@ pub fn Drawer(
             }
         }
     });
+    let labelled = id.clone();
     view! {
-        <dialog class="drawer" node_ref=dialog aria-labelledby="drawer-title" on:close=move |_| close.run(())>
+        <dialog class="drawer" node_ref=dialog aria-labelledby=labelled on:close=move |_| close.run(())>
             <header>
-                <h2 id="drawer-title">{title}</h2>
+                <h2 id=id>{title}</h2>
                 <button type="button" class="quiet" on:click=move |_| close.run(())>
                     {say!("book-close")}
                 </button>

@@ -6,7 +6,7 @@ use benchbook_stats::log::{EntryId, Event};
 use leptos::html;
 use leptos::prelude::*;
 
-use super::amend::{Pitches, ScoreAs};
+use super::amend::{Pitches, ScoreAs, can_be_amended};
 use super::why::RestsOn;
 use super::{Reading, words};
 use crate::words::{language, say};
@@ -60,15 +60,25 @@ fn Details(
     let entry = line.entry;
     let Line { reasons, pitches, pitches_missed, .. } = line;
     let has_reasons = !reasons.is_empty();
+    let amendable = reading.scoring.game.with_untracked(|game| can_be_amended(game, entry));
     view! {
         <div class="details">
             {has_reasons.then(|| view! { <h4>{say!("book-rulings")}</h4> })}
             <dl class="rulings">{reasons.into_iter().map(|r| view! { <Ruling reason=r/> }).collect_view()}</dl>
             <ScoreAs entry=entry/>
             <Pitches line=entry pitches=pitches missed=pitches_missed/>
-            <button type="button" on:click=move |_| reading.propose(entry, Event::Retract { entry })>
-                {say!("book-strike-out")}
-            </button>
+            <p class="tools">
+                {amendable.then(|| {
+                    view! {
+                        <button type="button" on:click=move |_| reading.amending.set(Some(entry))>
+                            {say!("book-amend-this")}
+                        </button>
+                    }
+                })}
+                <button type="button" on:click=move |_| reading.propose(entry, Event::Retract { entry })>
+                    {say!("book-strike-out")}
+                </button>
+            </p>
         </div>
     }
 }

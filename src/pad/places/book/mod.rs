@@ -11,10 +11,11 @@ use leptos::prelude::*;
 
 use crate::places::Refused;
 use crate::scoring::Scoring;
-use crate::words::say;
+use crate::words::{language, say};
 
 mod amend;
 mod board;
+mod charts;
 mod conflicts;
 mod correction;
 mod drawer;
@@ -23,17 +24,20 @@ mod plays;
 mod proof;
 mod settle;
 mod sheet;
+mod story;
 mod tables;
 mod why;
 mod words;
 
-use crate::words::language;
+use amend::AmendPlay;
 use board::Board;
+use charts::Charts;
 use conflicts::Conflicts;
 use correction::Correction;
 use plays::Plays;
 use settle::Settle;
 use sheet::Sheets;
+use story::Story;
 use tables::Boxes;
 use why::Why;
 
@@ -51,6 +55,8 @@ pub(super) struct Reading {
     asked: RwSignal<Option<Number>>,
     /// The correction that is looked at before it is agreed to.
     proposed: RwSignal<Option<Proposal>>,
+    /// The play that is being amended.
+    amending: RwSignal<Option<EntryId>>,
     /// The line to be brought into sight.
     shown: RwSignal<Option<EntryId>>,
 }
@@ -70,10 +76,11 @@ pub(super) enum Page {
     Box,
     Plays,
     Sheet,
+    Charts,
 }
 
 impl Page {
-    const ALL: [Self; 3] = [Self::Box, Self::Plays, Self::Sheet];
+    const ALL: [Self; 4] = [Self::Box, Self::Plays, Self::Sheet, Self::Charts];
 }
 
 impl Reading {
@@ -89,6 +96,7 @@ impl Reading {
             page: RwSignal::new(Page::Box),
             asked: RwSignal::new(None),
             proposed: RwSignal::new(None),
+            amending: RwSignal::new(None),
             shown: RwSignal::new(None),
         };
         provide_context(reading);
@@ -145,11 +153,13 @@ pub fn Book() -> impl IntoView {
             <Refused/>
             <Pages/>
             {move || match reading.page.get() {
-                Page::Box => view! { <Boxes/> }.into_any(),
+                Page::Box => view! { <Story/><Boxes/> }.into_any(),
                 Page::Plays => view! { <Plays/> }.into_any(),
                 Page::Sheet => view! { <Sheets/> }.into_any(),
+                Page::Charts => view! { <Charts/> }.into_any(),
             }}
             <Why/>
+            <AmendPlay/>
             <Correction/>
         </main>
     }

@@ -1,13 +1,15 @@
 //! Which word of the catalogue the Book says, where that takes a choice.
 
 use benchbook_stats::account::sentences;
-use benchbook_stats::field::{Half, Side};
+use benchbook_stats::field::{Base, Half, Side};
 use benchbook_stats::game::{Ending, Game, MendKind, Phase, Situation, Thrown};
-use benchbook_stats::log::{EntryId, Event, Judgment, Reached};
+use benchbook_stats::log::{Attempt, EntryId, Event, Judgment, Reached, Start};
 use benchbook_stats::sheet::Sums;
+use benchbook_stats::spray::Fate;
 use benchbook_stats::team::PlayerId;
 
 use super::Page;
+use super::amend::End;
 use crate::words::{language, say};
 
 pub fn page(page: Page) -> String {
@@ -15,6 +17,7 @@ pub fn page(page: Page) -> String {
         Page::Box => say!("book-page-box"),
         Page::Plays => say!("book-page-plays"),
         Page::Sheet => say!("book-page-sheet"),
+        Page::Charts => say!("book-page-charts"),
     }
 }
 
@@ -102,7 +105,7 @@ pub fn reached(verdict: Reached) -> String {
         Reached::Hit(2) => say!("book-double"),
         Reached::Hit(3) => say!("book-triple"),
         Reached::Hit(_) => say!("book-home-run"),
-        Reached::Error(position) => say!("book-error-by", position = position.to_string()),
+        Reached::Error(position) => say!("book-error-by", position = position.said(language())),
         Reached::Choice => say!("book-choice"),
     }
 }
@@ -115,7 +118,7 @@ pub fn proposal(event: &Event) -> String {
             Event::Pitch(pitch) => {
                 say!("book-would-be-pitch", pitch = sentences::pitch(Thrown::Called(pitch.call), language()))
             }
-            _ => say!("book-would-fit"),
+            _ => say!("book-it-was"),
         },
         Event::Insert { event, .. } => match &**event {
             Event::Pitch(pitch) => {
@@ -127,6 +130,60 @@ pub fn proposal(event: &Event) -> String {
             say!("book-would-score-as", verdict = reached(*verdict))
         }
         _ => String::new(),
+    }
+}
+
+/// What became of a batter, in a chart's legend.
+pub fn fate(fate: Fate) -> String {
+    match fate {
+        Fate::Hit => say!("book-hit"),
+        Fate::Out => say!("book-out"),
+        Fate::Error => say!("book-error"),
+        Fate::Safe => say!("book-safe-otherwise"),
+    }
+}
+
+/// Who, and where they stood before the play.
+pub fn from_where(name: &str, who: Start) -> String {
+    match who {
+        Start::Batter => say!("book-amend-batter", name = name),
+        Start::First => say!("book-amend-on-first", name = name),
+        Start::Second => say!("book-amend-on-second", name = name),
+        Start::Third => say!("book-amend-on-third", name = name),
+    }
+}
+
+/// An end as a choice.
+pub fn end(end: End) -> String {
+    match end {
+        End::Stays => say!("book-end-stays"),
+        End::Safe(Base::First) => say!("book-end-first"),
+        End::Safe(Base::Second) => say!("book-end-second"),
+        End::Safe(Base::Third) => say!("book-end-third"),
+        End::Safe(Base::Home) => say!("book-end-scores"),
+        End::Out(Base::First) => say!("book-end-out-first"),
+        End::Out(Base::Second) => say!("book-end-out-second"),
+        End::Out(Base::Third) => say!("book-end-out-third"),
+        End::Out(Base::Home) => say!("book-end-out-home"),
+    }
+}
+
+/// The base whose cause is chosen.
+pub fn reaches(base: Base) -> String {
+    match base {
+        Base::First => say!("book-reaches-first"),
+        Base::Second => say!("book-reaches-second"),
+        Base::Third => say!("book-reaches-third"),
+        Base::Home => say!("book-reaches-home"),
+    }
+}
+
+/// What a runner put out was about.
+pub fn attempt(attempt: Attempt) -> String {
+    match attempt {
+        Attempt::Steal => say!("book-attempt-steal"),
+        Attempt::Pickoff => say!("book-attempt-pickoff"),
+        Attempt::Advance => say!("book-attempt-advance"),
     }
 }
 

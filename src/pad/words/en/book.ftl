@@ -180,7 +180,6 @@ book-preview = What would change
 book-no-change = No number would change.
 book-stays-in-log = The history of corrections stays in the log, and each can be undone.
 book-would-strike-out = Struck out.
-book-would-fit = Changed so that it fits.
 book-would-be-pitch = The pitch was instead: { $pitch }.
 book-would-insert-pitch = One pitch more before it: { $pitch }.
 book-would-insert = Something more before it.
@@ -222,3 +221,80 @@ book-sheet-against = against { $team }
 book-sheet-sums = { $runs } R { $hits } H { $errors } E
 book-sheet-sums-left = { $runs } R { $hits } H { $errors } E { $left } LOB
 book-legend = Pitches along the top: ○ ball, | called strike, × swing and a miss, ⁄ foul; + some not seen. A turned K is a called third strike. A filled diamond is a run, UE an unearned one; dots are runs batted in; (4) means moved up by the batter in place 4. A line at the left is a new batter, at the top a new pitcher; a stroke in the corner ends the half-inning.
+
+## The story.
+book-story = The game in short
+
+## Charts.
+book-page-charts = Charts
+book-print-charts = Print these charts
+book-spray = Where the balls went
+book-spray-of = Balls put in play by { $name }
+book-nobody-batted = Nobody is in the order yet.
+book-batter-before = Batter before
+book-batter-after = Next batter
+book-batter-shown = Batter shown
+book-batter-of-order =
+    { $place }. { $name }: { $balls ->
+        [0] no ball in play
+        [one] { $balls } ball in play
+       *[other] { $balls } balls in play
+    }
+book-no-balls = No ball put in play.
+book-ball = { $fate }, inning { $inning }: { $told }
+book-ball-by-fielder = { $fate }, inning { $inning }, drawn at the fielder's post: { $told }
+book-placed-by-fielder = With a ring: no point was touched, drawn at the fielder's post
+book-out = Out
+book-safe-otherwise = Safe otherwise
+book-strips-of = Pitches by inning: { $team }
+book-strip-of = Pitches of { $name } by inning
+book-strip-total = All
+book-strip-strikes = Strikes
+book-strip-balls = Balls
+book-strip-first = First-pitch strikes
+book-first-pitch-note = Strikes count balls put in play. First-pitch strikes: of so many turns whose first pitch was seen. Custom, not in the rules.
+
+## A play amended whole.
+book-amend-this = Amend this play…
+book-amend-play = Amend the play
+book-amend-ball = The ball
+book-amend-trajectory = Off the bat
+book-amend-handled = Handled by
+book-amend-chain = { $what }: { $by }
+book-amend-nobody = nobody
+book-amend-chain-hint = Touch the fielders in order. Clear begins anew.
+book-amend-clear = Clear
+book-amend-where = Where it went
+book-amend-where-hint = Touch the point where it came down or was first handled.
+book-amend-usual = Or take what usually follows
+book-amend-everyone = Where each one ended
+book-amend-batter = { $name }, at bat
+book-amend-on-first = { $name }, on first
+book-amend-on-second = { $name }, on second
+book-amend-on-third = { $name }, on third
+book-amend-end = Ended
+book-end-stays = Stayed
+book-end-first = Safe at first
+book-end-second = Safe at second
+book-end-third = Safe at third
+book-end-scores = Scored
+book-end-out-first = Out at first
+book-end-out-second = Out at second
+book-end-out-third = Out at third
+book-end-out-home = Out at home
+book-reaches-first = First, because
+book-reaches-second = Second, because
+book-reaches-third = Third, because
+book-reaches-home = Home, because
+book-amend-on-error = On an error
+book-amend-error-by = Error by
+book-amend-error-kind = Kind of error
+book-amend-how = How out
+book-amend-out-by = Put out by
+book-amend-attempt = While
+book-attempt-steal = stealing
+book-attempt-pickoff = picked off
+book-attempt-advance = trying to advance
+book-amend-late = The third out came before the run
+book-amend-look = See what changes
+book-amend-start-over = Start over

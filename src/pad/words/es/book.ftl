@@ -162,7 +162,6 @@ book-preview = Qué cambiaría
 book-no-change = No cambiaría ningún número.
 book-stays-in-log = La historia de las correcciones queda en el registro, y cada una se puede deshacer.
 book-would-strike-out = Se tacha.
-book-would-fit = Se cambia para que encaje.
 book-would-be-pitch = El lanzamiento fue más bien: { $pitch }.
 book-would-insert-pitch = Un lanzamiento más antes: { $pitch }.
 book-would-insert = Algo más antes.
@@ -204,3 +203,80 @@ book-sheet-against = contra { $team }
 book-sheet-sums = { $runs } C { $hits } H { $errors } E
 book-sheet-sums-left = { $runs } C { $hits } H { $errors } E { $left } DB
 book-legend = Lanzamientos arriba: ○ bola, | strike cantado, × swing fallado, ⁄ foul; + algunos no se vieron. Una K volteada es tercer strike cantado. Un diamante relleno es carrera, UE si es sucia; los puntos son carreras impulsadas; (4) quiere decir que avanzó por el bateador del turno 4. Una línea a la izquierda es otro bateador, arriba otro lanzador; un trazo en la esquina cierra la media entrada.
+
+## The story.
+book-story = El juego en breve
+
+## Charts.
+book-page-charts = Gráficas
+book-print-charts = Imprimir estas gráficas
+book-spray = Adónde fueron los batazos
+book-spray-of = Batazos de { $name }
+book-nobody-batted = Todavía no hay nadie en la alineación.
+book-batter-before = Anterior
+book-batter-after = Siguiente
+book-batter-shown = Bateador que se muestra
+book-batter-of-order =
+    { $place }. { $name }: { $balls ->
+        [0] sin bolas en juego
+        [one] { $balls } bola en juego
+       *[other] { $balls } bolas en juego
+    }
+book-no-balls = No puso ninguna bola en juego.
+book-ball = { $fate }, entrada { $inning }: { $told }
+book-ball-by-fielder = { $fate }, entrada { $inning }, dibujado donde juega el fildeador: { $told }
+book-placed-by-fielder = Con círculo: no se tocó el punto, se dibuja donde juega el fildeador
+book-out = Out
+book-safe-otherwise = Quieto por otra causa
+book-strips-of = Lanzamientos por entrada: { $team }
+book-strip-of = Lanzamientos de { $name } por entrada
+book-strip-total = Todo
+book-strip-strikes = Strikes
+book-strip-balls = Bolas
+book-strip-first = Primer lanzamiento en strike
+book-first-pitch-note = Los strikes incluyen las bolas puestas en juego. Primer lanzamiento en strike: de tantos turnos cuyo primer lanzamiento se vio. Es costumbre, no está en las reglas.
+
+## A play amended whole.
+book-amend-this = Corregir esta jugada…
+book-amend-play = Corregir la jugada
+book-amend-ball = El batazo
+book-amend-trajectory = Cómo salió
+book-amend-handled = La jugaron
+book-amend-chain = { $what }: { $by }
+book-amend-nobody = nadie
+book-amend-chain-hint = Toque a los fildeadores en orden. Borrar empieza de nuevo.
+book-amend-clear = Borrar
+book-amend-where = Adónde fue
+book-amend-where-hint = Toque el punto donde cayó o donde la tomaron primero.
+book-amend-usual = O tomar lo que suele pasar
+book-amend-everyone = Dónde terminó cada quien
+book-amend-batter = { $name }, al bate
+book-amend-on-first = { $name }, en primera
+book-amend-on-second = { $name }, en segunda
+book-amend-on-third = { $name }, en tercera
+book-amend-end = Terminó
+book-end-stays = Se quedó
+book-end-first = Quieto en primera
+book-end-second = Quieto en segunda
+book-end-third = Quieto en tercera
+book-end-scores = Anotó
+book-end-out-first = Out en primera
+book-end-out-second = Out en segunda
+book-end-out-third = Out en tercera
+book-end-out-home = Out en el plato
+book-reaches-first = Primera, por
+book-reaches-second = Segunda, por
+book-reaches-third = Tercera, por
+book-reaches-home = El plato, por
+book-amend-on-error = Por un error
+book-amend-error-by = Error de
+book-amend-error-kind = Tipo de error
+book-amend-how = Cómo fue out
+book-amend-out-by = El out lo hicieron
+book-amend-attempt = Al
+book-attempt-steal = robar
+book-attempt-pickoff = ser sorprendido fuera de base
+book-attempt-advance = intentar avanzar
+book-amend-late = El tercer out fue antes de la carrera
+book-amend-look = Ver qué cambia
+book-amend-start-over = Empezar de nuevo
