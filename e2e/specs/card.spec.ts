@@ -99,6 +99,78 @@ test('the order changes by buttons and by dragging', async ({ page }) => {
   await expect(labels.nth(4)).toHaveText('Leadoff');
 });
 
+test('the order changes by a finger and by the keyboard', async ({ page }) => {
+  await numberedCards(page);
+  await names(page, 0).first().fill('Leadoff');
+  await names(page, 0).first().blur();
+  await side(page, 0).getByRole('button', { name: 'Change the order' }).tap();
+  const labels = side(page, 0).locator('.moving .label');
+  const middle = async (of: ReturnType<Page['locator']>) => {
+    const box = await of.boundingBox();
+    if (!box) throw new Error('the row is not there');
+    return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  };
+  const from = await middle(side(page, 0).locator('.moving .handle').first());
+  const to = await middle(side(page, 0).locator('.moving li').nth(3));
+  const finger = await page.context().newCDPSession(page);
+  const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', y: number) =>
+    finger.send('Input.dispatchTouchEvent', { type, touchPoints: type === 'touchEnd' ? [] : [{ x: from.x, y }] });
+  await touch('touchStart', from.y);
+  for (const part of [0.3, 0.6, 0.9, 1]) await touch('touchMove', from.y + (to.y - from.y) * part);
+  await touch('touchEnd', to.y);
+  await expect(labels.nth(3)).toHaveText('Leadoff');
+
+  await side(page, 0).getByRole('button', { name: 'Leadoff: up' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(labels.nth(2)).toHaveText('Leadoff');
+  await page.keyboard.press('Enter');
+  await expect(labels.nth(1)).toHaveText('Leadoff');
+});
+
+test('the usual checks are ticked off, never stop the game, and the approval goes into the log', async ({ page }) => {
+  await numberedCards(page);
+  const usual = page.locator('.usual');
+  await usual.locator('summary').tap();
+  const lines = [
+    'about 192 pitches are to be expected, so 32 to 39 balls where a new one comes in every 5 or 6 pitches',
+    '3 or so do',
+    '15 to 18 dozen',
+    'the gloss is off',
+    'at most 2.25 inches thick',
+    'at most 33 inches long',
+    'Metal bats only where your league allows them',
+    '16 to 17 ounces at 8 to 10 years under 50 inches tall, up to 20 ounces above 60 inches; 18 to 23 ounces at 11 and 12',
+    'Mitts only where the rules allow one',
+    'Bases 60 feet apart.',
+    "The pitcher's plate 46 feet from home.",
+    "Your league's rules come first",
+    'common practice, without a source',
+  ];
+  for (const line of lines) await expect(usual).toContainText(line);
+  await usual.getByLabel(/gloss is off/).check();
+  const before = await recorded(page);
+  await usual.getByLabel('The umpire has approved field and equipment.').check();
+  await expect.poll(() => recorded(page)).toBe(before + 1);
+  await expect(usual.locator('summary')).toContainText(/^.*2 of \d+$/);
+  await allKept(page);
+  await page.reload();
+  await usual.locator('summary').tap();
+  await expect(usual.getByLabel(/gloss is off/)).toBeChecked();
+  await expect(usual.getByLabel('The umpire has approved field and equipment.')).toBeChecked();
+
+  await page.locator('.rules > summary').tap();
+  await page.getByLabel('Start from').selectOption({ label: 'Baseball, 9 innings' });
+  for (const line of ['27 to 31 ounces', 'Wooden bats only', '60 feet 6 inches']) await expect(usual).toContainText(line);
+  await page.getByLabel('Start from').selectOption({ label: 'Slow-pitch softball, 7 innings' });
+  for (const line of ['at least 6 and at most 12 feet high', 'from 46 to 50 feet', '10 to 13 feet', '18 to 23 ounces', '27 to 31']) {
+    await expect(usual).toContainText(line);
+  }
+  await page.getByRole('button', { name: 'Play ball' }).tap();
+  await expect(page).toHaveURL(/\/plate$/);
+  await page.getByRole('link', { name: 'Card', exact: true }).tap();
+  await expect(page.locator('.changes')).toContainText('The umpire has approved field and equipment.');
+});
+
 test('a designated hitter brings the fielder he bats for', async ({ page }) => {
   await numberedCards(page);
   await page.locator('.rules > summary').tap();

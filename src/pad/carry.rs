@@ -10,6 +10,8 @@ use wasm_bindgen_futures::JsFuture;
 use web_sys::{Blob, BlobPropertyBag, File, HtmlAnchorElement, Url};
 
 use crate::keep::GameId;
+use crate::places::team_name;
+use crate::words::{language, say};
 
 const TYPE: &str = "application/json";
 
@@ -108,15 +110,12 @@ fn share_data(name: &str, blob: &Blob) -> Result<JsValue, JsValue> {
 pub async fn read(file: &File) -> Result<GameFile, String> {
     // A size that is no game's is refused before it is in memory: a long game has a tenth of a megabyte.
     if file.size() > LARGEST {
-        return Err(format!(
-            "the file is too large to be a game: {:.0} MB, and a game with all its pitches has 0.1 MB",
-            file.size() / 1e6
-        ));
+        return Err(say!("carry-too-large", size = format!("{:.0}", file.size() / 1e6)));
     }
     let Ok(buffer) = JsFuture::from(file.array_buffer()).await else {
-        return Err("the device didn't hand the file over; try picking it again".into());
+        return Err(say!("carry-not-handed-over"));
     };
-    file::read_bytes(&Uint8Array::new(&buffer).to_vec()).map_err(|error| error.to_string())
+    file::read_bytes(&Uint8Array::new(&buffer).to_vec()).map_err(|error| error.said(language()))
 }
 
 /// What a file coming in is to the game already here.
@@ -143,10 +142,11 @@ pub fn meet(here: &[benchbook_stats::log::Entry], coming: &[benchbook_stats::log
 }
 
 fn file_stem(game: &Game) -> String {
-    let [visitors, home] = Side::BOTH.map(|side| in_file_name(game.team_name(side)));
+    let [visitors, home] = Side::BOTH.map(|side| in_file_name(&team_name(game, side)));
+    let teams = say!("carry-file-name", visitors = visitors, home = home);
     match game.heading().date {
-        Some(date) => format!("{date}-{visitors}-at-{home}"),
-        None => format!("{visitors}-at-{home}"),
+        Some(date) => format!("{date}-{teams}"),
+        None => teams,
     }
 }
 

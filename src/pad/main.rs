@@ -5,6 +5,7 @@
 mod app;
 mod carry;
 mod clock;
+mod club;
 mod install;
 mod keep;
 mod place;

@@ -34,6 +34,11 @@ pub fn look_up(key: &str, with: &With) -> String {
     language().look_up(&CATALOGUE, key, with)
 }
 
+/// A message without variables in every language: to know what was written in another one.
+pub fn in_every_language(key: &str) -> [String; 3] {
+    Language::ALL.map(|language| language.look_up(&CATALOGUE, key, &[]))
+}
+
 /// `say!("key", name = value)`: a message of the pad's catalogue, as a `String`.
 macro_rules! say {
     ($key:literal $(, $name:ident = $value:expr)* $(,)?) => {

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 use super::journal::{Journal, JournalError};
 use super::{GameId, shelf};
 use crate::clock;
+use crate::words::say;
 
 /// Something set aside.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -62,7 +63,7 @@ pub async fn all(journal: Option<&Journal>) -> Vec<Labelled> {
     let mut all: Vec<Labelled> = found
         .into_iter()
         .map(|(label, text)| {
-            let unread = |_| Aside { game: label.clone(), at: 0, why: "can't be read".into(), text: text.clone() };
+            let unread = |_| Aside { game: label.clone(), at: 0, why: say!("keep-unread"), text: text.clone() };
             let aside = serde_json::from_str(&text).unwrap_or_else(unread);
             Labelled { label, aside }
         })

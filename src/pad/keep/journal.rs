@@ -19,6 +19,7 @@ use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{DomException, IdbDatabase, IdbRequest, IdbTransaction};
 
 use super::GameId;
+use crate::words::say;
 
 const DATABASE: &str = "benchbook";
 const DATABASE_VERSION: u32 = 1;
@@ -44,11 +45,11 @@ pub enum JournalError {
 impl fmt::Display for JournalError {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::Missing => f.write_str("this browser has no database for sites here (a private window?)"),
-            Self::Full => f.write_str("the device has no room left for this site"),
-            Self::Taken => f.write_str("another tab is writing this game"),
-            Self::Closed => f.write_str("the browser closed the database"),
-            Self::Other(words) => write!(f, "the browser's database says: {words}"),
+            Self::Missing => f.write_str(&say!("keep-no-database")),
+            Self::Full => f.write_str(&say!("keep-no-room")),
+            Self::Taken => f.write_str(&say!("keep-another-tab-writes")),
+            Self::Closed => f.write_str(&say!("keep-database-closed")),
+            Self::Other(words) => f.write_str(&say!("keep-database-says", words = words.as_str())),
         }
     }
 }

@@ -20,6 +20,7 @@ use super::{
     the_journal,
 };
 use crate::clock;
+use crate::words::say;
 
 /// How long the keeper waits before it tries a refused write again without a tap.
 const TRY_AGAIN: Duration = Duration::from_secs(3);
@@ -57,36 +58,17 @@ impl Trouble {
 
 impl fmt::Display for Trouble {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        const TAKE_HOME: &str = "Take the file home before you close this page.";
         if self.overtaken {
-            return f.write_str(
-                "Another tab recorded into this game. This tab follows it now; what was recorded here meanwhile is set \
-                 aside in the Clubhouse.",
-            );
+            return f.write_str(&say!("keep-overtaken"));
         }
         if self.blocked {
-            return write!(
-                f,
-                "There is no room to set aside an older, unreadable copy of this game, so nothing is written over it. \
-                 Play goes on in this page only. {TAKE_HOME}"
-            );
+            return f.write_str(&say!("keep-blocked"));
         }
         match (&self.journal, &self.shelf) {
-            (Some(journal), Some(_)) => write!(
-                f,
-                "Plays are recorded in this page only: {journal}. Recording goes on and is tried again. {TAKE_HOME}"
-            ),
-            (Some(journal), None) => write!(
-                f,
-                "The last plays may not outlive a crash: {journal}. Recording goes on and is tried again. {TAKE_HOME}"
-            ),
-            (None, Some(ShelfError::Full)) => f.write_str(
-                "The browser's quick storage is full. Plays are kept in the journal all the same; making room, by taking \
-                 old games home and throwing them away here, is wise.",
-            ),
-            (None, Some(ShelfError::Missing)) => {
-                f.write_str("The browser's quick storage is switched off. Plays are kept in the journal all the same.")
-            }
+            (Some(journal), Some(_)) => f.write_str(&say!("keep-page-only", why = journal.to_string())),
+            (Some(journal), None) => f.write_str(&say!("keep-may-be-lost", why = journal.to_string())),
+            (None, Some(ShelfError::Full)) => f.write_str(&say!("keep-shelf-full")),
+            (None, Some(ShelfError::Missing)) => f.write_str(&say!("keep-shelf-off")),
             (None, None) => Ok(()),
         }
     }
@@ -349,7 +331,7 @@ impl Keeper {
     async fn overtaken(&self) {
         let inner = &self.0;
         inner.marks.writes.try_set(false);
-        let why = "Two tabs recorded into this game at once; this is what the later one had".to_owned();
+        let why = say!("keep-two-tabs");
         let journal = the_journal().await.ok();
         if aside::set_aside(journal.as_ref(), &inner.id, why, self.file_text()).await.is_err() {
             self.trouble(|trouble| trouble.blocked = true);

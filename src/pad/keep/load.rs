@@ -5,6 +5,7 @@ use benchbook_stats::log::Entry;
 use super::journal::Journal;
 use super::reconcile::{Source, Stored, reconcile};
 use super::{GameId, aside, remembered, reopen_the_journal, shelf, the_journal};
+use crate::words::say;
 
 /// A game as read.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -66,8 +67,8 @@ pub async fn load_to_write(game: &GameId) -> Result<Loaded, NotLoaded> {
     for &place in &verdict.aside {
         let copy = &copies[place];
         let why = match &copy.damage {
-            Some(damage) => format!("The {} could not be read: {damage}", copy.source),
-            None => format!("The {} told another course of the game, with {} entries", copy.source, copy.log.len()),
+            Some(damage) => say!("keep-copy-unread", copy = copy.source.to_string(), why = damage.as_str()),
+            None => say!("keep-copy-parts-ways", copy = copy.source.to_string(), entries = copy.log.len()),
         };
         blocked |= aside::set_aside(journal.as_ref(), game, why, copy.text(game.as_str())).await.is_err();
     }

@@ -25,6 +25,7 @@ pub use keeper::{Keeper, Marks, Trouble, open};
 pub use library::{NotPlaced, asides, drop_aside, health, list, place_new, place_over, put_back, remove, throw_away};
 pub use load::{NotLoaded, load_to_read};
 pub use preferences::Preferences;
+pub use shelf::{put_ticks, ticks};
 
 use std::cell::RefCell;
 use std::collections::BTreeMap;

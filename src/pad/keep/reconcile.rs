@@ -9,6 +9,7 @@ use benchbook_stats::file::{self, GameFile};
 use benchbook_stats::log::Entry;
 
 use super::journal::Record;
+use crate::words::{language, say};
 
 /// Where a copy lies.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -23,10 +24,10 @@ pub enum Source {
 
 impl fmt::Display for Source {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::Journal => "journal",
-            Self::Working => "working copy",
-            Self::Memory => "page",
+        f.write_str(&match self {
+            Self::Journal => say!("keep-copy-journal"),
+            Self::Working => say!("keep-copy-working"),
+            Self::Memory => say!("keep-copy-page"),
         })
     }
 }
@@ -59,7 +60,7 @@ impl Stored {
                 (sound, Some(file))
             }
             Err(error) => {
-                let damage = Some(error.to_string());
+                let damage = Some(error.said(language()));
                 (Self { source: Source::Working, log: Vec::new(), damage, raw: text.to_owned() }, None)
             }
         }
@@ -72,10 +73,10 @@ impl Stored {
         for ((position, text), expected) in records.iter().zip(0..) {
             let number = expected + 1;
             match serde_json::from_str::<Entry>(text) {
-                _ if *position > expected => damage = Some(format!("entry {number} is missing")),
+                _ if *position > expected => damage = Some(say!("keep-entry-missing", number = number)),
                 Ok(entry) if log.last().is_none_or(|last| last.id < entry.id) => log.push(entry),
-                Ok(entry) => damage = Some(format!("entry {number} is numbered {}", entry.id.0)),
-                Err(error) => damage = Some(format!("entry {number}: {error}")),
+                Ok(entry) => damage = Some(say!("keep-entry-numbered", number = number, id = entry.id.0)),
+                Err(error) => damage = Some(say!("keep-entry-unread", number = number, why = error.to_string())),
             }
             if damage.is_some() {
                 break;

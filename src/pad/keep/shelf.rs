@@ -5,10 +5,11 @@
 //! | --- | --- |
 //! | `benchbook.index` | the games on this device and which of them are thrown away |
 //! | `benchbook.game.ID` | a game file |
+//! | `benchbook.ticks.ID` | the checks before the game that were ticked off |
 //! | `benchbook.aside.LABEL` | what couldn't be read, when the journal can't take it |
 //! | `benchbook.preferences` | the scorer's settings |
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use gloo_storage::{LocalStorage, Storage};
 use serde::{Deserialize, Serialize};
@@ -18,6 +19,7 @@ use web_sys::DomException;
 use super::GameId;
 
 const GAME: &str = "benchbook.game.";
+const TICKS: &str = "benchbook.ticks.";
 const ASIDE: &str = "benchbook.aside.";
 const INDEX: &str = "benchbook.index";
 const PREFERENCES: &str = "benchbook.preferences";
@@ -97,9 +99,23 @@ pub fn put_game(id: &GameId, text: &str) -> Result<(), ShelfError> {
 /// Takes a game off the shelf, and out of the index.
 pub fn remove_game(id: &GameId) {
     remove(&format!("{GAME}{id}"));
+    remove(&format!("{TICKS}{id}"));
     change_index(|index| {
         index.remove(id.as_str());
     });
+}
+
+/// The checks ticked off before a game. They are a reminder to one person, no part of the game.
+pub fn ticks(id: &GameId) -> BTreeSet<String> {
+    get(&format!("{TICKS}{id}")).and_then(|text| serde_json::from_str(&text).ok()).unwrap_or_default()
+}
+
+/// Stores the checks ticked off.
+pub fn put_ticks(id: &GameId, ticks: &BTreeSet<String>) {
+    if let Ok(text) = serde_json::to_string(ticks) {
+        // Without room they hold until the Card is left.
+        let _ = put(&format!("{TICKS}{id}"), &text);
+    }
 }
 
 /// Every game that has a text here.

@@ -5,9 +5,13 @@ use benchbook_stats::game::Phase;
 use benchbook_stats::log::Event;
 use benchbook_stats::team::Card as LineupCard;
 use leptos::prelude::*;
+use leptos::task::spawn_local;
 
+use crate::club::Club;
 use crate::scoring::Scoring;
+use crate::words::say;
 
+mod about;
 mod bench;
 mod changes;
 mod checklist;
@@ -15,12 +19,14 @@ mod checks;
 mod edit;
 mod fields;
 mod heading;
+mod known;
 mod order;
 mod player;
 mod reorder;
 mod rules;
 mod side;
 mod start;
+mod usual;
 mod words;
 
 use changes::Changes;
@@ -35,13 +41,22 @@ pub(super) struct Desk {
     scoring: Scoring,
     /// The first pitch has not been thrown: cards and rules can still be changed.
     before: Memo<bool>,
+    /// What earlier games know.
+    club: RwSignal<Club>,
+    /// Hands and ages show.
+    about: RwSignal<bool>,
 }
 
 impl Desk {
     fn provide() -> Self {
         let scoring = Scoring::get();
         let before = Memo::new(move |_| scoring.game.with(|game| game.situation().phase == Phase::Before));
-        let desk = Self { scoring, before };
+        let club = RwSignal::new(Club::default());
+        let open = scoring.id.get_value();
+        spawn_local(async move {
+            club.try_set(Club::of_this_device(&open).await);
+        });
+        let desk = Self { scoring, before, club, about: RwSignal::new(false) };
         provide_context(desk);
         desk
     }
@@ -77,7 +92,7 @@ pub fn Card() -> impl IntoView {
     window().scroll_to_with_x_and_y(0.0, 0.0);
     view! {
         <main class="card" class:begun=move || !desk.before.get()>
-            <h1 class="spoken">{words::CARD}</h1>
+            <h1 class="spoken">{say!("card-title")}</h1>
             <div class="paper">
                 <HeadingForm/>
                 <Rules/>

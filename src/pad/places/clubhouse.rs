@@ -3,6 +3,7 @@
 mod aside;
 mod board;
 mod bring;
+mod entrant;
 mod first_entries;
 mod games;
 mod health;
@@ -74,11 +75,11 @@ fn Masthead() -> impl IntoView {
         <header class="masthead">
             <div>
                 <h1>"Benchbook"</h1>
-                <p class="soft">"The book of the game, by the rules, with no signal."</p>
+                <p class="soft">{say!("clubhouse-motto")}</p>
             </div>
             <div class="switches">
-                <Switch on=preferences.night says="Night"/>
-                <Switch on=preferences.left_handed says="Left-handed"/>
+                <Switch on=preferences.night says=say!("clubhouse-night")/>
+                <Switch on=preferences.left_handed says=say!("clubhouse-left-handed")/>
                 <Tongue/>
             </div>
         </header>
@@ -91,7 +92,7 @@ fn Switch(
     /// The setting.
     on: RwSignal<bool>,
     /// Its name.
-    says: &'static str,
+    says: String,
 ) -> impl IntoView {
     view! {
         <button
@@ -135,7 +136,7 @@ fn Said(
             {move || {
                 house.said.get().map(|said| {
                     let undo = said.undo.map(|id| {
-                        view! { <button type="button" on:click=move |_| house.put_back(&id)>"Put it back"</button> }
+                        view! { <button type="button" on:click=move |_| house.put_back(&id)>{say!("clubhouse-put-it-back")}</button> }
                     });
                     view! {
                         <div class="notice" class:refusal=said.refusal>
@@ -143,7 +144,7 @@ fn Said(
                             <div class="buttons">
                                 {undo}
                                 <button type="button" class="quiet" on:click=move |_| house.said.set(None)>
-                                    "Dismiss"
+                                    {say!("clubhouse-dismiss")}
                                 </button>
                             </div>
                         </div>
@@ -161,8 +162,8 @@ fn Update() -> impl IntoView {
     view! {
         <Show when=move || offers.update.get()>
             <div class="notice update">
-                <p>"A new version of Benchbook is ready on this device. The games stay as they are."</p>
-                <button type="button" class="main" on:click=move |_| offers.update()>"Start the new version"</button>
+                <p>{say!("clubhouse-new-version")}</p>
+                <button type="button" class="main" on:click=move |_| offers.update()>{say!("clubhouse-start-new-version")}</button>
             </div>
         </Show>
     }

@@ -3,10 +3,11 @@
 use benchbook_stats::account::{Account, Told, sentences};
 use leptos::prelude::*;
 
+use super::usual::approval;
 use super::{Desk, words};
 use crate::place::{Place, Room};
-use crate::places::Refused;
-use crate::words::language;
+use crate::places::{Refused, label};
+use crate::words::{language, say};
 
 /// The changes so far.
 #[component]
@@ -20,7 +21,7 @@ pub fn Changes() -> impl IntoView {
             changes
                 .filter(|(.., line)| line.conflict.is_none() && line.told.iter().any(is_change))
                 .map(|(inning, half, line)| {
-                    (words::half(inning, half), sentences::line(line, language(), &|id| game.label(id)))
+                    (words::half(inning, half), sentences::line(line, language(), &|id| label(game, id)))
                 })
                 .collect::<Vec<_>>()
         })
@@ -28,11 +29,11 @@ pub fn Changes() -> impl IntoView {
     let plate = Place::Game(desk.scoring.id.get_value(), Room::Plate).hash();
     view! {
         <section class="changes">
-            <h2>{words::CHANGES}</h2>
+            <h2>{say!("card-changes")}</h2>
             <Refused/>
             <Show
                 when=move || changes.with(|c| !c.is_empty())
-                fallback=|| view! { <p class="soft">{words::NO_CHANGES}</p> }
+                fallback=|| view! { <p class="soft">{say!("card-no-changes")}</p> }
             >
                 <dl>
                     {move || {
@@ -41,7 +42,10 @@ pub fn Changes() -> impl IntoView {
                     }}
                 </dl>
             </Show>
-            <a class="button main" href=plate>{words::TO_THE_PLATE}</a>
+            <Show when=move || desk.scoring.game.with(|game| approval(game).is_some())>
+                <p class="soft">{say!("card-check-umpire")}</p>
+            </Show>
+            <a class="button main" href=plate>{say!("card-to-the-plate")}</a>
         </section>
     }
 }

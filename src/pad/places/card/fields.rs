@@ -3,6 +3,8 @@
 use benchbook_stats::code::{Code, RunLimit, TieBreak};
 use benchbook_stats::field::Base;
 
+use crate::words::say;
+
 /// A rule's value.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Value {
@@ -19,7 +21,7 @@ pub enum Value {
 /// One rule.
 pub struct Field {
     /// What it says.
-    pub says: &'static str,
+    pub says: fn() -> String,
     /// Reads it.
     pub get: fn(&Code) -> Value,
     /// Writes it.
@@ -81,53 +83,57 @@ impl Value {
 }
 
 macro_rules! yes {
-    ($says:literal, $field:ident) => {
-        Field { says: $says, get: |c| Value::Yes(c.$field), set: |c, v| c.$field = v.yes() }
+    ($says:expr, $field:ident) => {
+        Field { says: || $says, get: |c| Value::Yes(c.$field), set: |c, v| c.$field = v.yes() }
     };
 }
 
 macro_rules! placed {
-    ($says:literal, $base:expr) => {
-        Field { says: $says, get: |c| Value::Yes(is_placed(c, $base)), set: |c, v| place(c, $base, v.yes()) }
+    ($says:expr, $base:expr) => {
+        Field { says: || $says, get: |c| Value::Yes(is_placed(c, $base)), set: |c, v| place(c, $base, v.yes()) }
     };
 }
 
 /// All of them, in the order of the form.
 pub const FIELDS: [Field; 33] = [
-    Field { says: "Innings", get: |c| Value::Whole(c.innings.into()), set: |c, v| c.innings = v.counted().min(30) },
     Field {
-        says: "Fielders (9, or 10 with a short fielder)",
+        says: || say!("card-rule-innings"),
+        get: |c| Value::Whole(c.innings.into()),
+        set: |c, v| c.innings = v.counted().min(30),
+    },
+    Field {
+        says: || say!("card-rule-fielders"),
         get: |c| Value::Whole(c.fielders.into()),
         set: |c, v| c.fielders = v.counted().clamp(9, 10),
     },
-    yes!("Players pitch (not a machine or a coach)", players_pitch),
+    yes!(say!("card-rule-players-pitch"), players_pitch),
     Field {
-        says: "Balls for a walk (empty: nobody walks)",
+        says: || say!("card-rule-balls-for-walk"),
         get: |c| Value::Maybe(c.balls_for_walk.map(Into::into)),
         set: |c, v| c.balls_for_walk = v.small().filter(|n| *n > 0),
     },
     Field {
-        says: "Strikes for an out",
+        says: || say!("card-rule-strikes-for-out"),
         get: |c| Value::Whole(c.strikes_for_out.into()),
         set: |c, v| c.strikes_for_out = v.counted(),
     },
     Field {
-        says: "Balls each batter starts with",
+        says: || say!("card-rule-starting-balls"),
         get: |c| Value::Whole(c.starting_count.balls.into()),
         set: |c, v| {
             c.starting_count.balls = v.small().unwrap_or(0).min(c.balls_for_walk.unwrap_or(9).saturating_sub(1));
         },
     },
     Field {
-        says: "Strikes each batter starts with",
+        says: || say!("card-rule-starting-strikes"),
         get: |c| Value::Whole(c.starting_count.strikes.into()),
         set: |c, v| c.starting_count.strikes = v.small().unwrap_or(0).min(c.strikes_for_out.saturating_sub(1)),
     },
-    yes!("A foul with one strike to go is an out", foul_is_third_strike),
-    yes!("The batter may run when strike three is not caught", dropped_third_strike),
-    yes!("Runners may steal", stealing),
+    yes!(say!("card-rule-foul-third-strike"), foul_is_third_strike),
+    yes!(say!("card-rule-dropped-third"), dropped_third_strike),
+    yes!(say!("card-rule-stealing"), stealing),
     Field {
-        says: "Runs that end a half-inning (empty: no limit)",
+        says: || say!("card-rule-run-limit"),
         get: |c| Value::Maybe(c.run_limit.map(|l| l.runs.into())),
         set: |c, v| {
             let open_last_inning = c.run_limit.is_none_or(|l| l.open_last_inning);
@@ -135,7 +141,7 @@ pub const FIELDS: [Field; 33] = [
         },
     },
     Field {
-        says: "No run limit in the last inning",
+        says: || say!("card-rule-run-limit-open"),
         get: |c| Value::Yes(c.run_limit.is_some_and(|l| l.open_last_inning)),
         set: |c, v| {
             if let Some(limit) = &mut c.run_limit {
@@ -144,78 +150,78 @@ pub const FIELDS: [Field; 33] = [
         },
     },
     Field {
-        says: "Runners placed from inning (empty: never)",
+        says: || say!("card-rule-tie-break"),
         get: |c| Value::Maybe(c.tie_break.as_ref().map(|t| t.from_inning.into())),
         set: |c, v| {
             let bases = c.tie_break.take().map_or_else(|| vec![Base::Second], |t| t.bases);
             c.tie_break = v.small().filter(|n| *n > 0).map(|from_inning| TieBreak { from_inning, bases });
         },
     },
-    placed!("Runner placed on first", Base::First),
-    placed!("Runner placed on second", Base::Second),
-    placed!("Runner placed on third", Base::Third),
-    yes!("Courtesy runner for pitcher and catcher", courtesy_runner),
-    yes!("Everyone present bats (continuous order)", continuous_order),
-    yes!("Designated hitter", designated_hitter),
+    placed!(say!("card-rule-placed-first"), Base::First),
+    placed!(say!("card-rule-placed-second"), Base::Second),
+    placed!(say!("card-rule-placed-third"), Base::Third),
+    yes!(say!("card-rule-courtesy-runner"), courtesy_runner),
+    yes!(say!("card-rule-continuous"), continuous_order),
+    yes!(say!("card-rule-designated-hitter"), designated_hitter),
     Field {
-        says: "Batters beyond the fielders",
+        says: || say!("card-rule-extra-hitters"),
         get: |c| Value::Whole(c.extra_hitters.into()),
         set: |c, v| c.extra_hitters = v.small().unwrap_or(0).min(20),
     },
-    yes!("A place left empty is an out", missing_batter_is_out),
+    yes!(say!("card-rule-empty-place"), missing_batter_is_out),
     Field {
-        says: "No new inning after so many minutes",
+        says: || say!("card-rule-time-limit"),
         get: |c| Value::Maybe(c.time_limit_minutes),
         set: |c, v| c.time_limit_minutes = v.large(),
     },
     Field {
-        says: "Most pitches a pitcher may throw in a day",
+        says: || say!("card-rule-pitch-limit"),
         get: |c| Value::Maybe(c.pitch_limit),
         set: |c, v| c.pitch_limit = v.large(),
     },
     Field {
-        says: "Feet between bases",
+        says: || say!("card-rule-base-paths"),
         get: |c| Value::Maybe(c.base_path_feet),
         set: |c, v| c.base_path_feet = v.large(),
     },
     Field {
-        says: "Feet from the pitcher's plate to home",
+        says: || say!("card-rule-pitching-distance"),
         get: |c| Value::Tenths(c.pitching_distance_tenths),
         set: |c, v| c.pitching_distance_tenths = v.large(),
     },
     Field {
-        says: "Outs in the field for everyone present",
+        says: || say!("card-rule-mandatory-outs"),
         get: |c| Value::Maybe(c.mandatory_outs),
         set: |c, v| c.mandatory_outs = v.large(),
     },
     Field {
-        says: "Times at bat for everyone present",
+        says: || say!("card-rule-mandatory-at-bats"),
         get: |c| Value::Maybe(c.mandatory_at_bats),
         set: |c, v| c.mandatory_at_bats = v.large(),
     },
     Field {
-        says: "Inches round the ball",
+        says: || say!("card-rule-ball"),
         get: |c| Value::Tenths(c.ball_tenths),
         set: |c, v| c.ball_tenths = v.large(),
     },
     Field {
-        says: "Longest bat, in inches",
+        says: || say!("card-rule-bat-length"),
         get: |c| Value::Tenths(c.bat_length_tenths),
         set: |c, v| c.bat_length_tenths = v.large(),
     },
     Field {
-        says: "Thickest barrel, in hundredths of an inch",
+        says: || say!("card-rule-bat-barrel"),
         get: |c| Value::Maybe(c.bat_barrel_hundredths),
         set: |c, v| c.bat_barrel_hundredths = v.large(),
     },
-    yes!("Wooden bats only", wooden_bats_only),
+    yes!(say!("card-rule-wooden-bats"), wooden_bats_only),
     Field {
-        says: "Lowest arc of a pitch, in feet",
+        says: || say!("card-rule-arc-from"),
         get: |c| Value::Maybe(c.arc_from_feet),
         set: |c, v| c.arc_from_feet = v.large(),
     },
     Field {
-        says: "Highest arc of a pitch, in feet",
+        says: || say!("card-rule-arc-to"),
         get: |c| Value::Maybe(c.arc_to_feet),
         set: |c, v| c.arc_to_feet = v.large(),
     },
@@ -256,7 +262,7 @@ mod tests {
                 let value = (field.get)(&code);
                 (field.set)(&mut code, value);
                 if !matches!(value, Value::Yes(_)) {
-                    assert_eq!(value.read(&value.written()), Some(value), "{}", field.says);
+                    assert_eq!(value.read(&value.written()), Some(value), "{}", (field.says)());
                 }
             }
             assert_eq!(code, preset.code());

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::player::written;
 use super::{Desk, words};
+use crate::words::say;
 
 /// The heading, folded away once it is filled in.
 #[component]
@@ -13,7 +14,7 @@ pub fn HeadingForm() -> impl IntoView {
     let heading = Memo::new(move |_| desk.scoring.game.with(|game| game.heading().clone()));
     let summary = move || {
         let text = heading.with(words::heading);
-        if text.is_empty() { words::UNKNOWN_GAME.to_owned() } else { text }
+        if text.is_empty() { say!("card-game-unknown") } else { text }
     };
     let put = move |change: &dyn Fn(&mut Heading, String), event: &web_sys::Event| {
         let mut next = heading.get_untracked();
@@ -22,7 +23,7 @@ pub fn HeadingForm() -> impl IntoView {
             desk.tap(Event::Heading(next));
         }
     };
-    let text = move |says: &'static str, get: fn(&Heading) -> &String, set: fn(&mut Heading, String)| {
+    let text = move |says: String, get: fn(&Heading) -> &String, set: fn(&mut Heading, String)| {
         view! {
             <label>
                 <span class="says">{says}</span>
@@ -33,16 +34,16 @@ pub fn HeadingForm() -> impl IntoView {
     let date = move || heading.with(|h| h.date.map(|d| d.to_string()).unwrap_or_default());
     view! {
         <details class="heading">
-            <summary><span class="what">{words::GAME}</span><span class="says-now">{summary}</span></summary>
+            <summary><span class="what">{say!("card-game")}</span><span class="says-now">{summary}</span></summary>
             <div class="fields">
                 <label>
-                    <span class="says">{words::DATE}</span>
+                    <span class="says">{say!("card-date")}</span>
                     <input type="date" prop:value=date on:change=move |e| put(&|h, day| h.date = day.parse().ok(), &e)/>
                 </label>
-                {text(words::START, |h| &h.start, |h, t| h.start = t)}
-                {text(words::PLACE, |h| &h.place, |h, t| h.place = t)}
-                {text(words::COMPETITION, |h| &h.competition, |h, t| h.competition = t)}
-                {text(words::SCORER, |h| &h.scorer, |h, t| h.scorer = t)}
+                {text(say!("card-begins-at"), |h| &h.start, |h, t| h.start = t)}
+                {text(say!("card-where"), |h| &h.place, |h, t| h.place = t)}
+                {text(say!("card-competition"), |h| &h.competition, |h, t| h.competition = t)}
+                {text(say!("card-scorer"), |h| &h.scorer, |h, t| h.scorer = t)}
             </div>
         </details>
     }

@@ -5,8 +5,11 @@ use benchbook_stats::log::Event;
 use benchbook_stats::team::{Player, PlayerId};
 use leptos::prelude::*;
 
+use super::about::About;
 use super::player::PlayerFields;
 use super::{Desk, edit, words};
+use crate::places::label;
+use crate::words::say;
 
 /// The order: batters now in the game, by place.
 #[component]
@@ -34,12 +37,13 @@ fn Row(
 ) -> impl IntoView {
     let desk = Desk::get();
     let place = Memo::new(move |_| desk.card(side).order.iter().position(|a| a.player == id).unwrap_or(0));
-    let stand_in = Signal::derive(move || words::batter(place.get()));
+    let stand_in = Signal::derive(move || say!("frame-batter", place = place.get() + 1));
     view! {
         <li>
             <span class="place" aria-hidden="true">{move || place.get() + 1}</span>
             <PlayerFields side=side id=id stand_in=stand_in/>
             <PostOf side=side id=id/>
+            <About side=side id=id/>
         </li>
     }
 }
@@ -55,7 +59,7 @@ fn PostOf(
     let desk = Desk::get();
     let post = Memo::new(move |_| desk.card(side).everyone().find(|a| a.player == id).map(|a| a.post));
     let posts = Memo::new(move |_| desk.scoring.game.with(|game| edit::posts(&edit::card_of(game, side), game.code())));
-    let whom = move || desk.scoring.game.with(|game| game.label(id));
+    let whom = move || desk.scoring.game.with(|game| label(game, id));
     let choose = move |event: web_sys::Event| {
         let chosen =
             event_target_value(&event).parse::<usize>().ok().and_then(|i| posts.get_untracked().get(i).copied());
@@ -68,7 +72,7 @@ fn PostOf(
             when=move || desk.before.get()
             fallback=move || view! { <span class="post">{move || post.get().map(words::post)}</span> }
         >
-            <select class="post" aria-label=move || words::of(words::POST, &whom()) on:change=choose>
+            <select class="post" aria-label=move || say!("card-plays-of", whom = whom()) on:change=choose>
                 {move || {
                     posts
                         .get()
@@ -109,7 +113,7 @@ pub fn FieldsOnly(
     let players = Memo::new(move |_| desk.card(side).fielding_only.iter().map(|a| a.player).collect::<Vec<_>>());
     view! {
         <Show when=move || players.with(|p| !p.is_empty())>
-            <h2>{words::FIELDS_ONLY}</h2>
+            <h2>{say!("card-fields-only")}</h2>
             <ul class="order">
                 <For each=move || players.get() key=|id| *id let:id>
                     <li>
@@ -117,9 +121,10 @@ pub fn FieldsOnly(
                         <PlayerFields
                             side=side
                             id=id
-                            stand_in=Signal::derive(move || desk.scoring.game.with(|game| game.label(id)))
+                            stand_in=Signal::derive(move || desk.scoring.game.with(|game| label(game, id)))
                         />
                         <PostOf side=side id=id/>
+                        <About side=side id=id/>
                     </li>
                     <Show when=move || desk.before.get()>
                         <li class="below">
@@ -128,7 +133,7 @@ pub fn FieldsOnly(
                                 class="quiet"
                                 on:click=move |_| desk.put_card(side, edit::without(desk.card(side), id))
                             >
-                                {words::NO_DH}
+                                {say!("card-no-designated-hitter")}
                             </button>
                         </li>
                     </Show>

@@ -5,7 +5,10 @@ use benchbook_stats::log::Event;
 use benchbook_stats::team::{Player, PlayerId};
 use leptos::prelude::*;
 
-use super::{Desk, words};
+use super::Desk;
+use super::known::suggestions;
+use crate::club;
+use crate::words::say;
 
 /// Longest name and shirt number, in UTF-16 units as browsers count: what a line of the book still holds.
 const LONGEST_NAME: &str = "40";
@@ -40,8 +43,8 @@ pub fn PlayerFields(
             inputmode="numeric"
             maxlength=LONGEST_NUMBER
             autocomplete="off"
-            placeholder=words::SHIRT
-            aria-label=move || words::of(words::SHIRT, &whom())
+            placeholder=say!("card-shirt")
+            aria-label=move || say!("card-shirt-of", whom = whom())
             prop:value=move || player.with(|p| p.number.clone())
             on:change=move |event| {
                 let number = written(&event_target_value(&event));
@@ -54,12 +57,19 @@ pub fn PlayerFields(
             autocomplete="off"
             autocapitalize="words"
             spellcheck="false"
+            list=suggestions(side)
             placeholder=move || stand_in.get()
-            aria-label=move || words::of(words::NAME, &whom())
+            aria-label=move || say!("card-name-of", whom = whom())
             prop:value=move || player.with(|p| p.name.clone())
             on:change=move |event| {
                 let name = written(&event_target_value(&event));
-                put(&|p| p.name.clone_from(&name));
+                let known = desk.known_player(side, &name);
+                put(&|p| {
+                    p.name.clone_from(&name);
+                    if let Some(known) = &known {
+                        *p = club::fill(p, known);
+                    }
+                });
             }
         />
     }

@@ -5,7 +5,9 @@ use benchbook_stats::team::PlayerId;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
-use super::{Desk, edit, words};
+use super::{Desk, edit};
+use crate::places::label;
+use crate::words::say;
 
 /// A drag that goes on: who, from which place, over which place.
 #[derive(Clone, Copy, PartialEq)]
@@ -47,9 +49,10 @@ fn Row(
     let desk = Desk::get();
     let place = Memo::new(move |_| players.with(|p| p.iter().position(|other| *other == id).unwrap_or(0)));
     let count = Memo::new(move |_| players.with(Vec::len));
-    let label = Memo::new(move |_| desk.scoring.game.with(|game| game.label(id)));
-    let to = move |place_to: usize| {
+    let label = Memo::new(move |_| desk.scoring.game.with(|game| label(game, id)));
+    let to = move |event: &web_sys::MouseEvent, place_to: usize| {
         desk.put_card(side, edit::moved(desk.card(side), place.get_untracked(), place_to));
+        keep_focus(event);
     };
     let lifted = move || drag.get().is_some_and(|d| d.id == id);
     let under = move || drag.get().is_some_and(|d| d.over == place.get() && d.id != id);
@@ -61,28 +64,39 @@ fn Row(
             <button
                 type="button"
                 disabled=move || place.get() == 0
-                aria-label=move || words::move_to(&label.get(), words::MOVE_UP)
-                on:click=move |_| to(place.get_untracked().saturating_sub(1))
+                aria-label=move || say!("card-move-up", whom = label.get())
+                on:click=move |event| to(&event, place.get_untracked().saturating_sub(1))
             >
                 "▲"
             </button>
             <button
                 type="button"
                 disabled=move || { place.get() + 1 >= count.get() }
-                aria-label=move || words::move_to(&label.get(), words::MOVE_DOWN)
-                on:click=move |_| to(place.get_untracked() + 1)
+                aria-label=move || say!("card-move-down", whom = label.get())
+                on:click=move |event| to(&event, place.get_untracked() + 1)
             >
                 "▼"
             </button>
             <button
                 type="button"
                 disabled=move || count.get() == 1
-                aria-label=move || words::move_to(&label.get(), words::TAKE_OFF)
+                aria-label=move || say!("card-move-to-bench", whom = label.get())
                 on:click=move |_| desk.put_card(side, edit::without(desk.card(side), id))
             >
                 "✕"
             </button>
         </li>
+    }
+}
+
+/// A row that moves loses the focus: back to the button, so that the keyboard can move it on.
+fn keep_focus(event: &web_sys::MouseEvent) {
+    let button = event.current_target().and_then(|target| target.dyn_into::<web_sys::HtmlElement>().ok());
+    if let Some(button) = button {
+        request_animation_frame(move || {
+            // At the end of the order the button is off, and the focus goes where the browser puts it.
+            let _ = button.focus();
+        });
     }
 }
 
@@ -125,7 +139,7 @@ fn Handle(
         <span
             class="handle"
             aria-hidden="true"
-            title=words::DRAG
+            title=say!("card-drag")
             on:pointerdown=down
             on:pointermove=moves
             on:pointerup=up

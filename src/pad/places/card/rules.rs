@@ -1,12 +1,14 @@
 //! The rules of play: a preset to start from, and every rule to be changed.
 
-use benchbook_stats::code::{Code, Mercy, Reentry, presets};
+use benchbook_stats::code::{Code, Mercy, Preset, Reentry, presets};
 use benchbook_stats::log::Event;
 use leptos::prelude::*;
 
 use super::fields::{FIELDS, Field, Value, differences};
 use super::player::written;
 use super::{Desk, words};
+use crate::places::presets::{name, name_of, source_of};
+use crate::words::say;
 
 /// The rules, folded away.
 #[component]
@@ -16,13 +18,13 @@ pub fn Rules() -> impl IntoView {
     view! {
         <details class="rules">
             <summary>
-                <span class="what">{words::RULES}</span>
-                <span class="says-now">{move || code.with(|c| c.name.clone())}</span>
+                <span class="what">{say!("card-rules")}</span>
+                <span class="says-now">{move || code.with(name_of)}</span>
             </summary>
-            <p class="notice small">{words::LEAGUE_FIRST}</p>
-            <p class="soft small">{words::RULES_SOURCE}": "{move || code.with(|c| c.source.clone())}</p>
+            <p class="notice small">{say!("card-league-first")}</p>
+            <p class="soft small">{move || say!("card-rules-come-from", source = code.with(source_of))}</p>
             <Show when=move || !desk.before.get()>
-                <p class="soft small">{words::RULES_FIXED}</p>
+                <p class="soft small">{say!("card-rules-fixed")}</p>
             </Show>
             <Presets code=code/>
             <Every code=code/>
@@ -41,7 +43,7 @@ fn put(desk: Desk, code: Memo<Code>, change: impl FnOnce(&mut Code)) {
 
 /// The preset with this name, or the one that differs least.
 fn nearest(code: &Code) -> (usize, usize) {
-    let of = presets().map(benchbook_stats::code::Preset::code);
+    let of = presets().map(Preset::code);
     let named = of.iter().position(|p| p.name == code.name);
     let at = named.or_else(|| (0..of.len()).min_by_key(|i| differences(code, &of[*i]))).unwrap_or(0);
     (at, differences(code, &of[at]))
@@ -62,19 +64,19 @@ fn Presets(
     };
     view! {
         <label>
-            <span class="says">{words::PRESET}</span>
+            <span class="says">{say!("card-start-from")}</span>
             <select disabled=move || !desk.before.get() on:change=choose>
                 {presets()
                     .into_iter()
                     .enumerate()
                     .map(|(i, preset)| {
-                        view! { <option value=i prop:selected=move || now.get().0 == i>{preset.code().name}</option> }
+                        view! { <option value=i prop:selected=move || now.get().0 == i>{name(preset)}</option> }
                     })
                     .collect_view()}
             </select>
         </label>
         <Show when=move || { now.get().1 > 0 }>
-            <p class="soft small">{move || words::differs(now.get().1)}</p>
+            <p class="soft small">{move || say!("card-differs", n = now.get().1)}</p>
         </Show>
     }
 }
@@ -85,13 +87,13 @@ fn Every(
     code: Memo<Code>,
 ) -> impl IntoView {
     let desk = Desk::get();
-    let text = move |says: &'static str, get: fn(&Code) -> &String, set: fn(&mut Code, String)| {
+    let text = move |says: String, get: fn(&Code) -> String, set: fn(&mut Code, String)| {
         view! {
             <label>
                 <span class="says">{says}</span>
                 <input
                     maxlength="120"
-                    prop:value=move || code.with(|c| get(c).clone())
+                    prop:value=move || code.with(get)
                     on:change=move |e| put(desk, code, |c| set(c, written(&event_target_value(&e))))
                 />
             </label>
@@ -99,11 +101,11 @@ fn Every(
     };
     view! {
         <details class="every">
-            <summary>{words::EVERY_RULE}</summary>
+            <summary>{say!("card-every-rule")}</summary>
             <fieldset disabled=move || !desk.before.get()>
-                <legend class="spoken">{words::EVERY_RULE}</legend>
-                {text(words::RULES_NAME, |c| &c.name, |c, t| c.name = t)}
-                {text(words::RULES_SOURCE, |c| &c.source, |c, t| c.source = t)}
+                <legend class="spoken">{say!("card-every-rule")}</legend>
+                {text(say!("card-rules-name"), name_of, |c, t| c.name = t)}
+                {text(say!("card-rules-source"), source_of, |c, t| c.source = t)}
                 {FIELDS.iter().map(|field| view! { <Rule field=field code=code/> }).collect_view()}
                 <ReentryRule code=code/>
                 <MercyRules code=code/>
@@ -128,7 +130,7 @@ fn Rule(
         return view! {
             <label class="yes">
                 <input type="checkbox" prop:checked=move || value.get() == Value::Yes(true) on:change=set/>
-                {field.says}
+                {(field.says)()}
             </label>
         }
         .into_any();
@@ -142,7 +144,7 @@ fn Rule(
     };
     view! {
         <label class="figure">
-            <span>{field.says}</span>
+            <span>{(field.says)()}</span>
             <input inputmode="decimal" maxlength="6" prop:value=move || value.get().written() on:change=set/>
         </label>
     }
@@ -164,7 +166,7 @@ fn ReentryRule(
     };
     view! {
         <label>
-            <span class="says">{words::REENTRY}</span>
+            <span class="says">{say!("card-reentry")}</span>
             <select on:change=choose>
                 {ALL
                     .into_iter()
@@ -187,7 +189,7 @@ fn MercyRules(
 ) -> impl IntoView {
     let desk = Desk::get();
     let count = Memo::new(move |_| code.with(|c| c.mercy.len()));
-    let figure = move |says: &'static str, at: usize, get: fn(&Mercy) -> u8, set: fn(&mut Mercy, u8)| {
+    let figure = move |says: String, at: usize, get: fn(&Mercy) -> u8, set: fn(&mut Mercy, u8)| {
         let shown = move || code.with(|c| c.mercy.get(at).map(|m| get(m).to_string()).unwrap_or_default());
         let write = move |event: web_sys::Event| {
             let number = event_target_value(&event).trim().parse::<u8>().ok().filter(|n| *n > 0);
@@ -201,16 +203,16 @@ fn MercyRules(
     };
     view! {
         <fieldset class="mercy">
-            <legend>{words::MERCY}</legend>
+            <legend>{say!("card-mercy")}</legend>
             {move || {
                 (0..count.get())
                     .map(|at| {
                         view! {
                             <div>
-                                {figure(words::MERCY_LEAD, at, |m| m.lead, |m, n| m.lead = n)}
-                                {figure(words::MERCY_AFTER, at, |m| m.after_inning, |m, n| m.after_inning = n)}
+                                {figure(say!("card-mercy-lead"), at, |m| m.lead, |m, n| m.lead = n)}
+                                {figure(say!("card-mercy-after"), at, |m| m.after_inning, |m, n| m.after_inning = n)}
                                 <button type="button" on:click=move |_| put(desk, code, |c| remove(&mut c.mercy, at))>
-                                    {words::REMOVE}
+                                    {say!("card-remove")}
                                 </button>
                             </div>
                         }
@@ -221,7 +223,7 @@ fn MercyRules(
                 type="button"
                 on:click=move |_| put(desk, code, |c| c.mercy.push(Mercy { lead: 10, after_inning: 5 }))
             >
-                {words::ADD}
+                {say!("card-add")}
             </button>
         </fieldset>
     }

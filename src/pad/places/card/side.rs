@@ -5,10 +5,13 @@ use benchbook_stats::log::Event;
 use leptos::prelude::*;
 
 use super::bench::Bench;
+use super::known::Known;
 use super::order::{FieldsOnly, Order};
 use super::player::written;
 use super::reorder::Reorder;
 use super::{Desk, edit, words};
+use crate::places::team_name;
+use crate::words::say;
 
 /// One side.
 #[component]
@@ -22,6 +25,7 @@ pub fn SideCard(
     view! {
         <section class="side" aria-label=words::side(side)>
             <TeamName side=side/>
+            <Known side=side/>
             <Show when=move || has_card.get() fallback=move || view! { <NoCard side=side/> }>
                 <Show
                     when=move || reordering.get() && desk.before.get()
@@ -35,7 +39,26 @@ pub fn SideCard(
                 <FieldsOnly side=side/>
             </Show>
             <Bench side=side/>
+            <AboutSwitch/>
         </section>
+    }
+}
+
+/// Shows hands and ages, on both cards.
+#[component]
+fn AboutSwitch() -> impl IntoView {
+    let desk = Desk::get();
+    view! {
+        <button
+            type="button"
+            aria-pressed=move || desk.about.get().to_string()
+            on:click=move |_| desk.about.update(|about| *about = !*about)
+        >
+            {say!("card-about")}
+        </button>
+        <Show when=move || desk.about.get()>
+            <p class="soft small">{say!("card-about-hint")}</p>
+        </Show>
     }
 }
 
@@ -45,7 +68,7 @@ fn TeamName(
     side: Side,
 ) -> impl IntoView {
     let desk = Desk::get();
-    let name = Memo::new(move |_| desk.scoring.game.with(|game| game.team_name(side).to_owned()));
+    let name = Memo::new(move |_| desk.scoring.game.with(|game| team_name(game, side)));
     let put = move |event: web_sys::Event| {
         let text = written(&event_target_value(&event));
         if text != name.get_untracked() {
@@ -55,7 +78,7 @@ fn TeamName(
     view! {
         <label class="team-name">
             <span class="says">{words::side(side)}</span>
-            <input maxlength="40" autocomplete="off" aria-label=words::of(words::TEAM_NAME, words::side(side)) prop:value=name on:change=put/>
+            <input maxlength="40" autocomplete="off" aria-label=say!("card-team-name-of", side = words::side(side)) prop:value=name on:change=put/>
         </label>
     }
 }
@@ -74,10 +97,10 @@ fn NoCard(
         }
     };
     view! {
-        <p class="soft">{words::NO_CARD}</p>
+        <p class="soft">{say!("card-no-lineup")}</p>
         <Show when=move || desk.before.get()>
-            <button type="button" class="main" on:click=fill>{words::NUMBERED}</button>
-            <p class="soft small">{words::NUMBERED_HINT}</p>
+            <button type="button" class="main" on:click=fill>{say!("card-fill-in-numbered")}</button>
+            <p class="soft small">{say!("card-fill-in-later")}</p>
         </Show>
     }
 }
@@ -109,12 +132,12 @@ fn Tools(
                 aria-pressed=move || reordering.get().to_string()
                 on:click=move |_| reordering.update(|r| *r = !*r)
             >
-                {move || if reordering.get() { words::REORDER_DONE } else { words::REORDER }}
+                {move || if reordering.get() { say!("card-reorder-done") } else { say!("card-reorder") }}
             </button>
-            <button type="button" disabled=move || full.get() on:click=add>{words::ADD_BATTER}</button>
+            <button type="button" disabled=move || full.get() on:click=add>{say!("card-add-batter")}</button>
         </p>
         <Show when=move || full.get()>
-            <p class="soft small">{move || words::most_batters(most.get())}</p>
+            <p class="soft small">{move || say!("card-most-batters", most = most.get())}</p>
         </Show>
     }
 }

@@ -7,6 +7,7 @@ use leptos::task::spawn_local;
 use super::house::House;
 use crate::carry::Parcel;
 use crate::keep::{self, GameId, Labelled};
+use crate::words::say;
 
 /// What couldn't be read.
 #[component]
@@ -15,10 +16,9 @@ pub fn SetAside() -> impl IntoView {
     view! {
         <Show when=move || !house.asides.with(Vec::is_empty)>
             <section class="set-aside" aria-labelledby="aside-title">
-                <h2 id="aside-title">"Set aside"</h2>
+                <h2 id="aside-title">{say!("clubhouse-set-aside")}</h2>
                 <p class="soft small">
-                    "Stored copies that could not be read, or that told another course of a game. Nothing is written over \
-                     them."
+                    {say!("clubhouse-set-aside-why")}
                 </p>
                 <ul class="list">
                     {move || house.asides.get().into_iter().map(|one| view! { <One one=one/> }).collect_view()}
@@ -41,7 +41,7 @@ fn One(
     let parcel = Parcel::as_it_is(&aside.game, aside.text.clone());
     let take_home = move |_| {
         if !parcel.download() {
-            house.refuse("The browser did not take the file.");
+            house.refuse(say!("clubhouse-no-download"));
         }
     };
     let throw_away = move |_| {
@@ -62,7 +62,7 @@ fn One(
             spawn_local(async move {
                 match keep::place_new(&GameId::fresh(), &log).await {
                     Ok(()) => {
-                        house.say(format!("A game with the {} entries that are whole is on the list.", log.len()));
+                        house.say(say!("clubhouse-whole-entries-listed", n = log.len()));
                     }
                     Err(why) => house.refuse(super::house::not_placed(why)),
                 }
@@ -71,19 +71,19 @@ fn One(
         };
         view! {
             <button type="button" class="quiet" on:click=bring>
-                {format!("Make a game of the {count} whole entries")}
+                {say!("clubhouse-make-of-whole", n = count)}
             </button>
         }
     });
     view! {
         <li class="aside">
-            <p>{format!("Game {}", aside.game)}</p>
+            <p>{say!("clubhouse-aside-game", id = aside.game.as_str())}</p>
             <p class="soft small">{aside.why.clone()} "."</p>
             <div class="buttons">
-                <button type="button" class="quiet" on:click=take_home>"Take home as it is"</button>
+                <button type="button" class="quiet" on:click=take_home>{say!("clubhouse-take-home-as-is")}</button>
                 {open_whole}
                 <button type="button" class="quiet" on:click=throw_away>
-                    {move || if sure.get() { "Tap again: gone for good" } else { "Throw away" }}
+                    {move || if sure.get() { say!("clubhouse-throw-away-sure") } else { say!("clubhouse-throw-away") }}
                 </button>
             </div>
         </li>

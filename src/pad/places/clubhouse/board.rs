@@ -1,10 +1,12 @@
 //! What the board in the list shows of a game: who plays, the score, and how far they are.
 
-use benchbook_stats::field::Side;
+use benchbook_stats::field::{Half, Side};
 use benchbook_stats::game::{Ending, Game, Phase};
 use jiff::civil::Date;
 
 use crate::place::Room;
+use crate::places::team_name;
+use crate::words::say;
 
 /// A game's board.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -31,7 +33,7 @@ impl Board {
         let day = heading.date.map(day).unwrap_or_default();
         let parts = [day.as_str(), heading.start.as_str(), heading.place.as_str(), heading.competition.as_str()];
         Self {
-            teams: Side::BOTH.map(|side| game.team_name(side).to_owned()),
+            teams: Side::BOTH.map(|side| team_name(game, side)),
             score: (situation.phase != Phase::Before).then_some(situation.score),
             state: state(game),
             heading: parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" · "),
@@ -42,7 +44,7 @@ impl Board {
 
     /// "Herons at Foxes".
     pub fn title(&self) -> String {
-        format!("{} at {}", self.teams[0], self.teams[1])
+        say!("clubhouse-title", visitors = self.teams[0].as_str(), home = self.teams[1].as_str())
     }
 }
 
@@ -57,38 +59,34 @@ fn room(game: &Game) -> Room {
 /// How far a game is: "Bottom 7, 1 out".
 fn state(game: &Game) -> String {
     let situation = game.situation();
-    let half = format!("{} {}", situation.half, situation.inning);
-    let outs = match situation.outs {
-        0 => "no outs".to_owned(),
-        1 => "1 out".to_owned(),
-        outs => format!("{outs} outs"),
+    let half = match situation.half {
+        Half::Top => "top",
+        Half::Bottom => "bottom",
     };
-    let words = match situation.phase {
-        Phase::Before => "Before the first pitch".to_owned(),
-        Phase::Underway => format!("{half}, {outs}"),
-        Phase::Delayed => format!("Delayed in the {half}, {outs}"),
-        Phase::Suspended => format!("Suspended in the {half}, {outs}"),
+    let (inning, outs) = (situation.inning, situation.outs);
+    match situation.phase {
+        Phase::Before => say!("clubhouse-before"),
+        Phase::Underway => say!("clubhouse-underway", half = half, inning = inning, outs = outs),
+        Phase::Delayed => say!("clubhouse-delayed", half = half, inning = inning, outs = outs),
+        Phase::Suspended => say!("clubhouse-suspended", half = half, inning = inning, outs = outs),
         Phase::Over(ending) => over(game, ending),
-    };
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+    }
 }
 
 fn over(game: &Game, ending: Ending) -> String {
     let innings = game.situation().inning;
     match ending {
-        Ending::Played if innings == game.code().innings => "Final".to_owned(),
-        Ending::Played | Ending::Declared => format!("Final in {innings}"),
-        Ending::Mercy => format!("Final in {innings}, by the lead"),
-        Ending::Called => format!("Called in {innings}"),
-        Ending::Forfeited(side) => format!("Forfeited to {}", game.team_name(side)),
+        Ending::Played if innings == game.code().innings => say!("clubhouse-final"),
+        Ending::Played | Ending::Declared => say!("clubhouse-final-in", innings = innings),
+        Ending::Mercy => say!("clubhouse-final-by-lead", innings = innings),
+        Ending::Called => say!("clubhouse-called", innings = innings),
+        Ending::Forfeited(side) => say!("clubhouse-forfeited", team = team_name(game, side)),
     }
 }
 
+/// "9 May 2026".
 fn day(date: Date) -> String {
-    const MONTHS: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-    let month = usize::try_from(date.month() - 1).ok().and_then(|month| MONTHS.get(month)).unwrap_or(&"");
-    format!("{} {month} {}", date.day(), date.year())
+    say!("clubhouse-day", day = date.day(), month = date.month(), year = date.year())
 }
 
 #[cfg(test)]
@@ -105,6 +103,7 @@ mod tests {
             preset: Preset::Baseball9,
             date: Date::new(2026, 5, 9).ok(),
             start: String::new(),
+            cards: [None, None],
             numbered_batters: true,
         };
         let mut game = Game::new();

@@ -9,7 +9,8 @@ use web_sys::{DragEvent, File, FileList, HtmlInputElement};
 use super::board::Board;
 use super::house::{House, not_placed};
 use crate::carry::{self, Meeting};
-use crate::keep::{self, GameId, NotLoaded, NotPlaced};
+use crate::keep::{self, GameId, NotLoaded};
+use crate::words::say;
 
 /// The button that picks files.
 #[component]
@@ -25,12 +26,12 @@ pub fn Bring() -> impl IntoView {
     };
     view! {
         <section class="bring" aria-labelledby="bring-title">
-            <h2 id="bring-title">"Bring a game file"</h2>
+            <h2 id="bring-title">{say!("clubhouse-bring")}</h2>
             <label class="button">
-                "Pick a file"
+                {say!("clubhouse-pick-file")}
                 <input class="spoken" type="file" multiple accept=".json,application/json" on:change=picked/>
             </label>
-            <p class="soft small">"A .benchbook.json file from another device. It can also be dropped anywhere here."</p>
+            <p class="soft small">{say!("clubhouse-bring-hint")}</p>
         </section>
     }
 }
@@ -39,7 +40,7 @@ pub fn Bring() -> impl IntoView {
 pub fn bring_dropped(house: House, event: &DragEvent) {
     match event.data_transfer().and_then(|transfer| transfer.files()) {
         Some(files) if files.length() > 0 => bring_all(house, &files),
-        _ => house.refuse("That was no file."),
+        _ => house.refuse(say!("clubhouse-no-file")),
     }
 }
 
@@ -53,7 +54,7 @@ fn bring_all(house: House, files: &FileList) {
                 Ok(words) => said.push(words),
                 Err(words) => {
                     refused = true;
-                    said.push(format!("{} was not brought in: {words}", file.name()));
+                    said.push(say!("clubhouse-not-brought", file = file.name(), why = words));
                 }
             }
         }
@@ -71,46 +72,39 @@ async fn bring(file: &File) -> Result<String, String> {
     let GameFile { id, log } = carry::read(file).await?;
     let title = Board::of(&Game::replay(log.iter().cloned())).title();
     // A name that can't be an address: the game gets a new one.
-    let Some(id) = GameId::parse(&id) else { return place(&GameId::fresh(), &log, format!("{title} is here.")).await };
+    let Some(id) = GameId::parse(&id) else { return place(&GameId::fresh(), &log, is_here(title)).await };
     let here = match keep::load_to_read(&id).await {
         Ok(here) => here,
-        Err(NotLoaded::NotHere) => return place(&id, &log, format!("{title} is here.")).await,
+        Err(NotLoaded::NotHere) => return place(&id, &log, is_here(title)).await,
         Err(NotLoaded::Unreadable(why)) => {
-            return Err(format!("a game of that name is here but can't be read ({why}); it is not written over"));
+            return Err(say!("clubhouse-unreadable-here", why = why));
         }
     };
     match carry::meet(&here, &log) {
         Meeting::Same => {
             keep::put_back(&id);
-            Ok(format!("{title} was here already, entry for entry."))
+            Ok(say!("clubhouse-same-here", title = title))
         }
         Meeting::IsBehind => {
             keep::put_back(&id);
-            Ok(format!("{title} is here already, with {} more than the file.", entries(here.len() - log.len())))
+            Ok(say!("clubhouse-more-here", n = here.len() - log.len(), title = title))
         }
         Meeting::GoesOn => {
-            let more = entries(log.len() - here.len());
+            let more = log.len() - here.len();
             keep::place_over(&id, &log).await.map_err(not_placed)?;
-            Ok(format!("{title} goes on with {more} from the file."))
+            Ok(say!("clubhouse-goes-on", n = more, title = title))
         }
-        Meeting::PartWays => {
-            let words = format!(
-                "{title} was here already, but the file tells another course of it. Both are kept; the file's is the \
-                 upper one."
-            );
-            place(&GameId::fresh(), &log, words).await
-        }
+        Meeting::PartWays => place(&GameId::fresh(), &log, say!("clubhouse-parts-ways", title = title)).await,
     }
 }
 
 async fn place(id: &GameId, log: &[benchbook_stats::log::Entry], words: String) -> Result<String, String> {
     match keep::place_new(id, log).await {
         Ok(()) => Ok(words),
-        Err(NotPlaced::NoRoom) => Err(not_placed(NotPlaced::NoRoom).to_owned()),
-        Err(why) => Err(not_placed(why).to_owned()),
+        Err(why) => Err(not_placed(why)),
     }
 }
 
-fn entries(count: usize) -> String {
-    if count == 1 { "1 entry".to_owned() } else { format!("{count} entries") }
+fn is_here(title: String) -> String {
+    say!("clubhouse-is-here", title = title)
 }

@@ -10,6 +10,7 @@ use super::board::Board;
 use super::house::{House, Row};
 use crate::carry::{self, Parcel};
 use crate::place::Place;
+use crate::words::say;
 
 /// The games on this device.
 #[component]
@@ -18,9 +19,9 @@ pub fn Games() -> impl IntoView {
     let rows = Memo::new(move |_| chosen(house, false));
     view! {
         <section class="games" aria-labelledby="games-title">
-            <h2 id="games-title">"Games on this device"</h2>
+            <h2 id="games-title">{say!("clubhouse-games")}</h2>
             {move || match rows.get() {
-                None => view! { <p class="soft" aria-busy="true">"Reading…"</p> }.into_any(),
+                None => view! { <p class="soft" aria-busy="true">{say!("clubhouse-reading")}</p> }.into_any(),
                 Some(rows) if rows.is_empty() => view! { <NoGames/> }.into_any(),
                 Some(rows) => {
                     view! { <ul class="list">{rows.into_iter().map(|row| view! { <OneGame row=row/> }).collect_view()}</ul> }
@@ -43,7 +44,7 @@ fn chosen(house: House, thrown_away: bool) -> Option<Vec<Row>> {
 fn NoGames() -> impl IntoView {
     view! {
         <div class="no-games">
-            <svg viewBox="-100 -14 200 140" role="img" aria-label="A field with nobody on it">
+            <svg viewBox="-100 -14 200 140" role="img" aria-label=say!("clubhouse-empty-field")>
                 <path class="grass" d="M0 120 L-92 28 A130 130 0 0 1 92 28 Z"/>
                 <path class="clay" d="M0 120 L-44 76 A46 46 0 0 1 44 76 Z"/>
                 <path class="grass" d="M0 112 L-24 88 L0 64 L24 88 Z"/>
@@ -55,7 +56,7 @@ fn NoGames() -> impl IntoView {
                 />
                 <path class="bag" d="M-36 87.5l3.5-3.5 3.5 3.5-3.5 3.5zM-3 115h6v3l-3 3-3-3zM-2 88.3h4v1.4h-4z"/>
             </svg>
-            <p>"No game yet. Start one, or bring a game file from another device."</p>
+            <p>{say!("clubhouse-no-games")}</p>
         </div>
     }
 }
@@ -73,38 +74,38 @@ fn OneGame(
     let take_home = move |_| {
         let parcel = parcel(&taken);
         if parcel.download() {
-            house.say(format!("{} went to this device's downloads.", parcel.name));
+            house.say(say!("clubhouse-downloaded", file = parcel.name));
         } else {
-            house.refuse("The browser did not take the file.");
+            house.refuse(say!("clubhouse-no-download"));
         }
     };
     let share = move |_| {
         let parcel = parcel(&shared);
         spawn_local(async move {
             if !parcel.share().await {
-                house.refuse("The file could not be shared from here: take it home instead.");
+                house.refuse(say!("clubhouse-not-shared"));
             }
         });
     };
     view! {
         <li class="game" data-game=row.id.to_string()>
-            <a class="open" href=Place::Game(row.id.clone(), row.board.room).hash() aria-label=format!("Open {title}")>
+            <a class="open" href=Place::Game(row.id.clone(), row.board.room).hash() aria-label=say!("clubhouse-open-game", title = title.as_str())>
                 <BoardView board=row.board.clone()/>
             </a>
             <div class="buttons">
-                <button type="button" class="quiet" on:click=take_home aria-label=format!("Take home {title}")>
-                    "Take home"
+                <button type="button" class="quiet" on:click=take_home aria-label=say!("clubhouse-take-home-game", title = title.as_str())>
+                    {say!("clubhouse-take-home")}
                 </button>
                 <Show when=carry::can_share>
-                    <button type="button" class="quiet" on:click=share.clone()>"Share"</button>
+                    <button type="button" class="quiet" on:click=share.clone()>{say!("clubhouse-share")}</button>
                 </Show>
                 <button
                     type="button"
                     class="quiet"
-                    aria-label=format!("Throw away {title}")
+                    aria-label=say!("clubhouse-throw-away-game", title = title.as_str())
                     on:click=move |_| house.throw_away(&thrown)
                 >
-                    "Throw away"
+                    {say!("clubhouse-throw-away")}
                 </button>
             </div>
         </li>
@@ -123,7 +124,10 @@ fn BoardView(
 ) -> impl IntoView {
     let figure = |side: usize| board.score.map_or_else(|| "–".to_owned(), |score| score[side].to_string());
     let [visitors, home] = board.teams.clone();
-    let misfits = (board.conflicts > 0).then(|| format!(" · {} entries to settle", board.conflicts));
+    let state = match board.conflicts {
+        0 => board.state.clone(),
+        conflicts => say!("clubhouse-to-settle", n = conflicts, state = board.state.as_str()),
+    };
     view! {
         <span class="board">
             <span class="team">{visitors}</span>
@@ -131,7 +135,7 @@ fn BoardView(
             <span class="team">{home}</span>
             <span class="runs">{figure(1)}</span>
             <span class="foot">
-                <span class="state">{board.state.clone()}{misfits}</span>
+                <span class="state">{state}</span>
                 <span class="heading">{board.heading.clone()}</span>
             </span>
         </span>
@@ -146,7 +150,7 @@ pub fn ThrownAway() -> impl IntoView {
     view! {
         <Show when=move || !rows.with(Vec::is_empty)>
             <details class="thrown-away">
-                <summary>{move || format!("Thrown away ({})", rows.with(Vec::len))}</summary>
+                <summary>{move || say!("clubhouse-thrown-away", n = rows.with(Vec::len))}</summary>
                 <ul class="list">
                     {move || rows.get().into_iter().map(|row| view! { <Thrown row=row/> }).collect_view()}
                 </ul>
@@ -175,9 +179,9 @@ fn Thrown(
         <li class="thrown">
             <span>{row.board.title()} <span class="soft small">{row.board.heading.clone()}</span></span>
             <div class="buttons">
-                <button type="button" class="quiet" on:click=move |_| house.put_back(&back)>"Put back"</button>
+                <button type="button" class="quiet" on:click=move |_| house.put_back(&back)>{say!("clubhouse-put-back")}</button>
                 <button type="button" class="quiet" on:click=for_good>
-                    {move || if sure.get() { "Tap again: gone for good" } else { "Throw away for good" }}
+                    {move || if sure.get() { say!("clubhouse-throw-away-sure") } else { say!("clubhouse-throw-away-for-good") }}
                 </button>
             </div>
         </li>

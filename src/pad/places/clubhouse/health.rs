@@ -6,6 +6,7 @@ use leptos::task::spawn_local;
 use super::house::House;
 use crate::install::Offers;
 use crate::keep::{self, Health};
+use crate::words::say;
 
 /// How safe it is here.
 #[component]
@@ -13,11 +14,10 @@ pub fn Safety() -> impl IntoView {
     let house = House::get();
     view! {
         <section class="safety" aria-labelledby="safety-title">
-            <h2 id="safety-title">"How safe it is here"</h2>
+            <h2 id="safety-title">{say!("clubhouse-safety")}</h2>
             {move || house.health.get().map(|health| view! { <Answers health=health/> })}
             <p class="small">
-                "A device can be lost or cleared. After the game, take the file home: it holds everything, and any \
-                 Benchbook reads it."
+                {say!("clubhouse-safety-hint")}
             </p>
         </section>
     }
@@ -40,16 +40,16 @@ fn Answers(
     view! {
         {warnings.into_iter().map(|words| view! { <p class="notice small">{words}</p> }).collect_view()}
         <dl class="answers">
-            <dt>"Promise"</dt>
+            <dt>{say!("clubhouse-promise")}</dt>
             <dd data-persisted=format!("{:?}", health.persisted)>
                 {promise(&health)}
                 <Show when=move || health.persisted == Some(false)>
-                    <button type="button" class="quiet" on:click=ask>"Ask it to promise"</button>
+                    <button type="button" class="quiet" on:click=ask>{say!("clubhouse-ask-promise")}</button>
                 </Show>
             </dd>
-            <dt>"Room"</dt>
+            <dt>{say!("clubhouse-room")}</dt>
             <dd>{room(&health)}</dd>
-            <dt>"Home screen"</dt>
+            <dt>{say!("clubhouse-home-screen")}</dt>
             <dd><HomeScreen installed=health.installed/></dd>
         </dl>
     }
@@ -65,59 +65,47 @@ fn HomeScreen(
     view! {
         <Show
             when=move || !installed
-            fallback=|| "Benchbook is installed on this device."
+            fallback=|| say!("clubhouse-installed")
         >
             <Show
                 when=move || offers.install.get()
-                fallback=|| {
-                    "Not installed. In the browser's menu, or behind its share button, choose \u{201c}Add to home \
-                     screen\u{201d}: then it starts like any other app, also with no signal."
-                }
+                fallback=|| say!("clubhouse-not-installed")
             >
-                <button type="button" on:click=move |_| offers.install()>"Install on this device"</button>
+                <button type="button" on:click=move |_| offers.install()>{say!("clubhouse-install")}</button>
             </Show>
         </Show>
     }
 }
 
-fn promise(health: &Health) -> &'static str {
+fn promise(health: &Health) -> String {
     match health.persisted {
-        Some(true) => "The browser has promised not to clear what is kept here by itself.",
-        Some(false) => "The browser may clear what is kept here when the device runs short of room.",
-        None => "The browser doesn't say whether it clears what is kept here.",
+        Some(true) => say!("clubhouse-promised"),
+        Some(false) => say!("clubhouse-not-promised"),
+        None => say!("clubhouse-promise-unknown"),
     }
 }
 
 fn room(health: &Health) -> String {
     match (health.used, health.quota) {
-        (Some(used), Some(quota)) => format!("{} used of {}.", bytes(used), bytes(quota)),
-        (Some(used), None) => format!("{} used.", bytes(used)),
-        _ => "The browser doesn't say.".to_owned(),
+        (Some(used), Some(quota)) => say!("clubhouse-room-of", used = bytes(used), quota = bytes(quota)),
+        (Some(used), None) => say!("clubhouse-room-used", used = bytes(used)),
+        _ => say!("clubhouse-room-unknown"),
     }
 }
 
 /// What to know before a game is trusted to this browser.
-fn warnings(health: &Health) -> Vec<&'static str> {
+fn warnings(health: &Health) -> Vec<String> {
     let mut warnings = Vec::new();
     if health.clears_after_a_week && !health.installed {
-        warnings.push(
-            "This browser clears what a site keeps after seven days without a visit, unless it is added to the home \
-             screen. Add it, and take each game's file home.",
-        );
+        warnings.push(say!("clubhouse-warn-week"));
     }
     match (health.shelf, health.journal) {
-        (false, false) => warnings.push(
-            "This browser keeps nothing here (a private window, or storage switched off): a game lasts until the page \
-             is closed. Take its file home before.",
-        ),
-        (true, false) => warnings.push(
-            "This browser has no database here (a private window?): the last seconds before a crash may be lost. Take \
-             each game's file home.",
-        ),
+        (false, false) => warnings.push(say!("clubhouse-warn-nothing")),
+        (true, false) => warnings.push(say!("clubhouse-warn-no-database")),
         (_, true) => {}
     }
     if !health.tells_tabs_apart {
-        warnings.push("This browser can't tell two tabs apart: open each game in one tab only.");
+        warnings.push(say!("clubhouse-warn-tabs"));
     }
     warnings
 }
@@ -148,7 +136,7 @@ mod tests {
     #[test]
     fn a_browser_in_which_all_is_well_gives_no_warning() {
         let well = Health { shelf: true, journal: true, tells_tabs_apart: true, ..Health::default() };
-        assert_eq!(warnings(&well), Vec::<&str>::new());
+        assert_eq!(warnings(&well), Vec::<String>::new());
         assert_eq!(warnings(&Health { clears_after_a_week: true, ..well }).len(), 1);
         assert_eq!(warnings(&Health { clears_after_a_week: true, installed: true, ..well }).len(), 0);
         assert_eq!(warnings(&Health { journal: false, shelf: false, tells_tabs_apart: false, ..well }).len(), 2);

@@ -9,7 +9,9 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use super::board::Board;
+use crate::club::Club;
 use crate::keep::{self, Call, GameId, Health, Labelled, NotPlaced};
+use crate::words::say;
 
 /// A game in the list.
 #[derive(Clone, PartialEq)]
@@ -82,6 +84,18 @@ impl House {
         expect_context()
     }
 
+    /// The teams the games on the list know; those thrown away don't count.
+    pub fn club(self) -> Club {
+        let mut club = Club::default();
+        self.games.with(|rows| {
+            // Written first comes last on the list, and is added first.
+            for row in rows.iter().flatten().rev().filter(|row| !row.thrown_away) {
+                club.add(&row.log);
+            }
+        });
+        club
+    }
+
     /// Looks at what is stored.
     pub fn look(self) {
         spawn_local(async move {
@@ -110,7 +124,7 @@ impl House {
     /// Throws a game away, to be put back as long as it isn't thrown away for good.
     pub fn throw_away(self, row: &Row) {
         keep::throw_away(&row.id);
-        let words = format!("{} was thrown away.", row.board.title());
+        let words = say!("clubhouse-was-thrown-away", title = row.board.title());
         self.said.set(Some(Said { words, refusal: false, undo: Some(row.id.clone()) }));
         self.look();
     }
@@ -126,7 +140,7 @@ impl House {
     pub fn remove(self, id: GameId) {
         spawn_local(async move {
             match keep::remove(&id).await {
-                Ok(()) => self.say("It is gone for good."),
+                Ok(()) => self.say(say!("clubhouse-gone")),
                 Err(why) => self.refuse(not_placed(why)),
             }
             self.look();
@@ -135,11 +149,9 @@ impl House {
 }
 
 /// Why storage did not do it, in words.
-pub fn not_placed(why: NotPlaced) -> &'static str {
+pub fn not_placed(why: NotPlaced) -> String {
     match why {
-        NotPlaced::OtherTabWrites => "Another tab has this game open: close it there first.",
-        NotPlaced::NoRoom => {
-            "The device has no room left for it. Take old games home, throw them away here, and try again."
-        }
+        NotPlaced::OtherTabWrites => say!("clubhouse-other-tab"),
+        NotPlaced::NoRoom => say!("clubhouse-no-room"),
     }
 }

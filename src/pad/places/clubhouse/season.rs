@@ -10,14 +10,10 @@ use benchbook_stats::season::{DayOfPitches, PlayerSeason, Season, TeamSeason};
 use leptos::prelude::*;
 
 use super::house::House;
-
-const COUNTED: &str = "Every game on the list that has begun counts, once for each time it is on the list. A game called \
-                       or forfeited before it was official counts in the record alone (OBR 9.03(e)).";
-const CAUTION: &str = "Counted in the games on this device only. Your league's limits and medical advice come first.";
-const INCOMPLETE: &str = "+ At least: some of this pitcher's pitches were not seen.";
+use crate::words::say;
 
 /// Headings: what is printed, and what it means.
-type Columns = &'static [(&'static str, &'static str)];
+type Columns = Vec<(String, String)>;
 
 /// The season, once a game has begun.
 #[component]
@@ -47,9 +43,9 @@ pub fn Seasons() -> impl IntoView {
                 class="season"
                 on:toggle=move |event| open.set(event_target::<web_sys::Element>(&event).has_attribute("open"))
             >
-                <summary>"Season"</summary>
+                <summary>{say!("clubhouse-season")}</summary>
                 {move || match season.get() {
-                    None => view! { <p class="soft" aria-busy="true">"Adding up…"</p> }.into_any(),
+                    None => view! { <p class="soft" aria-busy="true">{say!("clubhouse-adding-up")}</p> }.into_any(),
                     Some(season) => view! { <Teams season=season chosen=chosen/> }.into_any(),
                 }}
             </details>
@@ -100,13 +96,13 @@ fn Teams(
     };
     view! {
         <label class="team">
-            <span>"Team"</span>
+            <span>{say!("clubhouse-team")}</span>
             <select on:change=move |event| chosen.set(Some(event_target_value(&event)))>
                 {names.into_iter().map(option).collect_view()}
             </select>
         </label>
         {move || season.teams.get(&name.get()).map(|team| one_team(&name.get(), team))}
-        <p class="small soft">{COUNTED}</p>
+        <p class="small soft">{say!("clubhouse-season-counted")}</p>
     }
 }
 
@@ -124,29 +120,33 @@ fn one_team(name: &str, team: &TeamSeason) -> impl IntoView + use<> {
 
 /// "3 won, 1 lost; 20 runs to 11".
 fn record(team: &TeamSeason) -> String {
-    let undecided = match team.undecided {
-        0 => String::new(),
-        n => format!(", {n} tied or not finished"),
-    };
-    format!("{} won, {} lost{undecided}; {} runs to {}", team.won, team.lost, team.runs, team.runs_allowed)
+    say!(
+        "clubhouse-record",
+        won = team.won,
+        lost = team.lost,
+        undecided = team.undecided,
+        runs = team.runs,
+        allowed = team.runs_allowed
+    )
 }
 
 /// A table that scrolls within itself, its first column staying in sight; nothing without rows.
-fn table(title: &'static str, team: &str, columns: Columns, rows: Vec<(String, Vec<String>)>) -> Option<AnyView> {
+fn table(title: String, team: &str, columns: Columns, rows: Vec<(String, Vec<String>)>) -> Option<AnyView> {
     if rows.is_empty() {
         return None;
     }
-    let heading = |(short, long): &(&'static str, &'static str)| {
-        view! { <th scope="col"><abbr title=*long>{*short}</abbr></th> }
+    let heading = |(short, long): (String, String)| {
+        view! { <th scope="col"><abbr title=long>{short}</abbr></th> }
     };
     let row = |(name, cells): (String, Vec<String>)| {
         let cells = cells.into_iter().map(|cell| view! { <td>{cell}</td> }).collect_view();
         view! { <tr><th scope="row">{name}</th>{cells}</tr> }
     };
+    let region = say!("clubhouse-table", title = title.as_str(), team = team);
     let view = view! {
-        <div class="scroll" tabindex="0" role="region" aria-label=format!("{title}: {team}")>
+        <div class="scroll" tabindex="0" role="region" aria-label=region>
             <table>
-                <thead><tr><th scope="col">{title}</th>{columns.iter().map(heading).collect_view()}</tr></thead>
+                <thead><tr><th scope="col">{title}</th>{columns.into_iter().map(heading).collect_view()}</tr></thead>
                 <tbody>{rows.into_iter().map(row).collect_view()}</tbody>
             </table>
         </div>
@@ -155,18 +155,18 @@ fn table(title: &'static str, team: &str, columns: Columns, rows: Vec<(String, V
 }
 
 fn batting(name: &str, games: u32, players: &[PlayerSeason]) -> Option<AnyView> {
-    const COLUMNS: Columns = &[
-        ("G", "Games"),
-        ("PA", "Plate appearances"),
-        ("AB", "At bats"),
-        ("R", "Runs"),
-        ("H", "Hits"),
-        ("RBI", "Runs batted in"),
-        ("BB", "Bases on balls"),
-        ("SO", "Strikeouts"),
-        ("AVG", "Batting average"),
-        ("OBP", "On-base percentage"),
-        ("SLG", "Slugging percentage"),
+    let columns: Columns = vec![
+        (say!("clubhouse-column-games"), say!("clubhouse-column-games-long")),
+        (say!("clubhouse-column-appearances"), say!("clubhouse-column-appearances-long")),
+        (say!("clubhouse-column-at-bats"), say!("clubhouse-column-at-bats-long")),
+        (say!("clubhouse-column-runs"), say!("clubhouse-column-runs-long")),
+        (say!("clubhouse-column-hits"), say!("clubhouse-column-hits-long")),
+        (say!("clubhouse-column-batted-in"), say!("clubhouse-column-batted-in-long")),
+        (say!("clubhouse-column-walks"), say!("clubhouse-column-walks-long")),
+        (say!("clubhouse-column-strikeouts"), say!("clubhouse-column-strikeouts-long")),
+        (say!("clubhouse-column-average"), say!("clubhouse-column-average-long")),
+        (say!("clubhouse-column-on-base"), say!("clubhouse-column-on-base-long")),
+        (say!("clubhouse-column-slugging"), say!("clubhouse-column-slugging-long")),
     ];
     let cells = |games: u32, b: &BattingLine| {
         let counts = [games, b.plate_appearances, b.at_bats, b.runs, b.hits, b.runs_batted_in, b.walks, b.strikeouts];
@@ -178,24 +178,24 @@ fn batting(name: &str, games: u32, players: &[PlayerSeason]) -> Option<AnyView> 
     if !rows.is_empty() {
         let mut total = BattingLine::default();
         batted.for_each(|p| total.add(&p.batting));
-        rows.push(("Team".to_owned(), cells(games, &total)));
+        rows.push((say!("clubhouse-team"), cells(games, &total)));
     }
-    table("Batting", name, COLUMNS, rows)
+    table(say!("clubhouse-batting"), name, columns, rows)
 }
 
 fn pitching(name: &str, players: &[PlayerSeason]) -> Option<AnyView> {
-    const COLUMNS: Columns = &[
-        ("G", "Games"),
-        ("IP", "Innings pitched"),
-        ("H", "Hits"),
-        ("R", "Runs"),
-        ("ER", "Earned runs"),
-        ("BB", "Bases on balls"),
-        ("SO", "Strikeouts"),
-        ("ERA", "Earned run average, by the innings of each game's rules"),
-        ("W", "Games won"),
-        ("L", "Games lost"),
-        ("S", "Games saved"),
+    let columns: Columns = vec![
+        (say!("clubhouse-column-games"), say!("clubhouse-column-games-long")),
+        (say!("clubhouse-column-innings"), say!("clubhouse-column-innings-long")),
+        (say!("clubhouse-column-hits"), say!("clubhouse-column-hits-long")),
+        (say!("clubhouse-column-runs"), say!("clubhouse-column-runs-long")),
+        (say!("clubhouse-column-earned"), say!("clubhouse-column-earned-long")),
+        (say!("clubhouse-column-walks"), say!("clubhouse-column-walks-long")),
+        (say!("clubhouse-column-strikeouts"), say!("clubhouse-column-strikeouts-long")),
+        (say!("clubhouse-column-earned-average"), say!("clubhouse-column-earned-average-long")),
+        (say!("clubhouse-column-wins"), say!("clubhouse-column-wins-long")),
+        (say!("clubhouse-column-losses"), say!("clubhouse-column-losses-long")),
+        (say!("clubhouse-column-saves"), say!("clubhouse-column-saves-long")),
     ];
     let cells = |p: &PlayerSeason| {
         let (season, line) = (&p.pitching, &p.pitching.line);
@@ -206,11 +206,16 @@ fn pitching(name: &str, players: &[PlayerSeason]) -> Option<AnyView> {
         cells
     };
     let rows = players.iter().filter(|p| p.pitching.games > 0).map(|p| (p.name.clone(), cells(p))).collect();
-    table("Pitching", name, COLUMNS, rows)
+    table(say!("clubhouse-pitching"), name, columns, rows)
 }
 
 fn fielding(name: &str, players: &[PlayerSeason]) -> Option<AnyView> {
-    const COLUMNS: Columns = &[("PO", "Putouts"), ("A", "Assists"), ("E", "Errors"), ("AVG", "Fielding average")];
+    let columns: Columns = vec![
+        (say!("clubhouse-column-putouts"), say!("clubhouse-column-putouts-long")),
+        (say!("clubhouse-column-assists"), say!("clubhouse-column-assists-long")),
+        (say!("clubhouse-column-errors"), say!("clubhouse-column-errors-long")),
+        (say!("clubhouse-column-fielding-average"), say!("clubhouse-column-fielding-average-long")),
+    ];
     let cells = |p: &PlayerSeason| {
         let line = &p.fielding;
         let mut cells: Vec<_> = [line.putouts, line.assists, line.errors].iter().map(u32::to_string).collect();
@@ -220,12 +225,12 @@ fn fielding(name: &str, players: &[PlayerSeason]) -> Option<AnyView> {
     let fielded =
         |p: &&PlayerSeason| !p.played.is_empty() || p.fielding.putouts + p.fielding.assists + p.fielding.errors > 0;
     let rows = players.iter().filter(fielded).map(|p| (p.name.clone(), cells(p))).collect();
-    table("Fielding", name, COLUMNS, rows)
+    table(say!("clubhouse-fielding"), name, columns, rows)
 }
 
 /// Pitches by day, the latest first.
 fn by_day(name: &str, players: &[PlayerSeason]) -> Option<AnyView> {
-    const COLUMNS: Columns = &[("Pitches", "Pitches thrown that day")];
+    let columns: Columns = vec![(say!("clubhouse-column-pitches"), say!("clubhouse-column-pitches-long"))];
     let mut days: Vec<(&str, &PlayerSeason, DayOfPitches)> = Vec::new();
     for player in players {
         days.extend(player.workload.iter().map(|(day, thrown)| (day.as_str(), player, *thrown)));
@@ -233,15 +238,15 @@ fn by_day(name: &str, players: &[PlayerSeason]) -> Option<AnyView> {
     days.sort_by(|a, b| b.0.cmp(a.0).then_with(|| a.1.name.cmp(&b.1.name)));
     let missed = days.iter().any(|(.., thrown)| thrown.incomplete);
     let row = |(day, player, thrown): (&str, &PlayerSeason, DayOfPitches)| {
-        let day = if day.is_empty() { "No date" } else { day };
+        let day = if day.is_empty() { say!("clubhouse-no-date") } else { day.to_owned() };
         let more = if thrown.incomplete { "+" } else { "" };
         (format!("{day} {}", player.name), vec![format!("{}{more}", thrown.pitches)])
     };
-    let table = table("Pitches by day", name, COLUMNS, days.into_iter().map(row).collect())?;
+    let table = table(say!("clubhouse-by-day"), name, columns, days.into_iter().map(row).collect())?;
     let view = view! {
         {table}
-        <p class="small">{CAUTION}</p>
-        {missed.then(|| view! { <p class="small">{INCOMPLETE}</p> })}
+        <p class="small">{say!("clubhouse-season-caution")}</p>
+        {missed.then(|| view! { <p class="small">{say!("clubhouse-season-incomplete")}</p> })}
     };
     Some(view.into_any())
 }

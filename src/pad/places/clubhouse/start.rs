@@ -7,22 +7,21 @@ use jiff::civil::Date;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
+use super::entrant::{Entrant, TeamOf};
 use super::first_entries::{Choice, first_entries};
 use super::house::{House, not_placed};
 use crate::clock;
 use crate::keep::{self, GameId};
 use crate::place::{self, Place, Room};
-use crate::words::language;
-
-/// The longest team name, in characters: what a board on a phone still shows.
-const LONGEST_NAME: &str = "40";
+use crate::places::presets::name;
+use crate::words::{language, say};
 
 /// The form that starts a game. All of it is optional.
 #[component]
 pub fn Start() -> impl IntoView {
     let house = House::get();
-    let visitors = RwSignal::new(String::new());
-    let home = RwSignal::new(String::new());
+    let club = Memo::new(move |_| house.club());
+    let teams = [Entrant::new(club), Entrant::new(club)];
     let preset = RwSignal::new(0_usize);
     let chosen = Memo::new(move |_| presets().get(preset.get()).copied().unwrap_or(Preset::Youth6));
     // Two taps at once start one game.
@@ -32,66 +31,53 @@ pub fn Start() -> impl IntoView {
             return;
         }
         starting.set(true);
-        let teams = [visitors, home].map(|name| name.get_untracked().trim().to_owned());
-        let preset = chosen.get_untracked();
         let now = js_sys::Date::new_0();
-        let choice = Choice { teams, preset, date: today(&now), start: hour(&now), numbered_batters };
+        let choice = Choice {
+            teams: teams.map(|team| team.name.get_untracked().trim().to_owned()),
+            preset: chosen.get_untracked(),
+            date: today(&now),
+            start: hour(&now),
+            cards: teams.map(Entrant::card),
+            numbered_batters,
+        };
         start(house, starting, &choice);
     };
+    let score_now = move || {
+        if teams.iter().all(|team| team.known.get() && team.with_card.get()) {
+            say!("clubhouse-score-known")
+        } else {
+            say!("clubhouse-score-now", last = chosen.get().code().fielders)
+        }
+    };
+    let [visitors, home] = teams;
     view! {
         <section class="start" aria-labelledby="start-title">
-            <h2 id="start-title">"Start a game"</h2>
+            <h2 id="start-title">{say!("clubhouse-start")}</h2>
             <form on:submit=move |event| {
                 event.prevent_default();
                 begin(true);
             }>
                 <div class="sides">
-                    <Name says="Visitors (bat first)" name=visitors/>
-                    <Name says="Home" name=home/>
+                    <TeamOf says=say!("clubhouse-visitors") known=say!("clubhouse-known-visitors") team=visitors club=club/>
+                    <TeamOf says=say!("clubhouse-home") known=say!("clubhouse-known-home") team=home club=club/>
                 </div>
                 <label>
-                    <span class="says">"Rules of play, to be changed on the Card"</span>
+                    <span class="says">{say!("clubhouse-rules")}</span>
                     <select on:change=move |event| preset.set(event_target_value(&event).parse().unwrap_or_default())>
                         {presets()
                             .into_iter()
                             .enumerate()
-                            .map(|(place, preset)| view! { <option value=place>{preset.code().name}</option> })
+                            .map(|(place, preset)| view! { <option value=place>{name(preset)}</option> })
                             .collect_view()}
                     </select>
                 </label>
                 <div class="buttons">
-                    <button type="submit" class="main">
-                        {move || format!("Score now, with Batter 1 to {}", chosen.get().code().fielders)}
-                    </button>
-                    <button type="button" on:click=move |_| begin(false)>"Fill in the cards first"</button>
+                    <button type="submit" class="main">{score_now}</button>
+                    <button type="button" on:click=move |_| begin(false)>{say!("clubhouse-cards-first")}</button>
                 </div>
-                <p class="soft small">"Names and numbers can be filled in at any time, also during the game."</p>
+                <p class="soft small">{say!("clubhouse-start-hint")}</p>
             </form>
         </section>
-    }
-}
-
-/// A team's name.
-#[component]
-fn Name(
-    /// Which.
-    says: &'static str,
-    /// The name.
-    name: RwSignal<String>,
-) -> impl IntoView {
-    view! {
-        <label>
-            <span class="says">{says}</span>
-            <input
-                type="text"
-                maxlength=LONGEST_NAME
-                autocomplete="off"
-                autocapitalize="words"
-                spellcheck="false"
-                prop:value=move || name.get()
-                on:input=move |event| name.set(event_target_value(&event))
-            />
-        </label>
     }
 }
 

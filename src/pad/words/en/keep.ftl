@@ -1,0 +1,22 @@
+# Keeping what is recorded.
+keep-no-database = this browser has no database for sites here (a private window?)
+keep-no-room = the device has no room left for this site
+keep-another-tab-writes = another tab is writing this game
+keep-database-closed = the browser closed the database
+keep-database-says = the browser's database says: { $words }
+keep-overtaken = Another tab recorded into this game. This tab follows it now; what was recorded here meanwhile is set aside in the Clubhouse.
+keep-blocked = There is no room to set aside an older, unreadable copy of this game, so nothing is written over it. Play goes on in this page only. Take the file home before you close this page.
+keep-page-only = Plays are recorded in this page only: { $why }. Recording goes on and is tried again. Take the file home before you close this page.
+keep-may-be-lost = The last plays may not outlive a crash: { $why }. Recording goes on and is tried again. Take the file home before you close this page.
+keep-shelf-full = The browser's quick storage is full. Plays are kept in the journal all the same; making room, by taking old games home and throwing them away here, is wise.
+keep-shelf-off = The browser's quick storage is switched off. Plays are kept in the journal all the same.
+keep-two-tabs = Two tabs recorded into this game at once; this is what the later one had
+keep-copy-journal = journal
+keep-copy-working = working copy
+keep-copy-page = page
+keep-copy-unread = The { $copy } could not be read: { $why }
+keep-copy-parts-ways = The { $copy } told another course of the game, with { $entries } entries
+keep-entry-missing = entry { $number } is missing
+keep-entry-numbered = entry { $number } is numbered { $id }
+keep-entry-unread = entry { $number }: { $why }
+keep-unread = can't be read

@@ -1,0 +1,22 @@
+# Guardar lo anotado.
+keep-no-database = este navegador no tiene base de datos para sitios (¿una ventana privada?)
+keep-no-room = al dispositivo no le queda espacio para este sitio
+keep-another-tab-writes = otra pestaña está escribiendo este juego
+keep-database-closed = el navegador cerró la base de datos
+keep-database-says = la base de datos del navegador dice: { $words }
+keep-overtaken = Otra pestaña anotó en este juego. Esta pestaña la sigue ahora; lo que se anotó aquí mientras tanto está apartado en la Casa club.
+keep-blocked = No hay espacio para apartar una copia anterior de este juego que no se puede leer, así que no se escribe nada encima. El juego sigue solo en esta página. Llévate el archivo antes de cerrarla.
+keep-page-only = Las jugadas se anotan solo en esta página: { $why }. Se sigue anotando y se intenta de nuevo. Llévate el archivo antes de cerrar esta página.
+keep-may-be-lost = Las últimas jugadas podrían perderse si el navegador falla: { $why }. Se sigue anotando y se intenta de nuevo. Llévate el archivo antes de cerrar esta página.
+keep-shelf-full = El almacenamiento rápido del navegador está lleno. Las jugadas se guardan de todos modos en el diario; conviene hacer espacio: llévate los juegos viejos y deséchalos aquí.
+keep-shelf-off = El almacenamiento rápido del navegador está apagado. Las jugadas se guardan de todos modos en el diario.
+keep-two-tabs = Dos pestañas anotaron en este juego a la vez; esto es lo que tenía la segunda
+keep-copy-journal = copia del diario
+keep-copy-working = copia de trabajo
+keep-copy-page = copia de la página
+keep-copy-unread = La { $copy } no se pudo leer: { $why }
+keep-copy-parts-ways = La { $copy } contaba otro curso del juego, con { $entries } anotaciones
+keep-entry-missing = falta la anotación { $number }
+keep-entry-numbered = la anotación { $number } lleva el número { $id }
+keep-entry-unread = anotación { $number }: { $why }
+keep-unread = no se puede leer
