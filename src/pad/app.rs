@@ -13,7 +13,7 @@ use crate::places::clubhouse::Clubhouse;
 use crate::places::mound::Mound;
 use crate::places::plate::Plate;
 use crate::scoring::Scoring;
-use crate::words::InLanguage;
+use crate::words::{InLanguage, say};
 
 /// The app.
 #[component]
@@ -90,21 +90,14 @@ fn NoGame(
     why: NotLoaded,
 ) -> impl IntoView {
     let (title, words) = match why {
-        NotLoaded::NotHere => (
-            "This game isn't on this device",
-            "It was thrown away here, or the address comes from another device: bring its file in the Clubhouse."
-                .to_owned(),
-        ),
-        NotLoaded::Unreadable(why) => (
-            "This game can't be read",
-            format!("It is set aside as it is, and can be taken home from the Clubhouse. What is wrong: {why}."),
-        ),
+        NotLoaded::NotHere => (say!("frame-not-here"), say!("frame-not-here-why")),
+        NotLoaded::Unreadable(why) => (say!("frame-unreadable"), say!("frame-unreadable-why", why = why)),
     };
     view! {
         <main class="no-game">
             <h1>{title}</h1>
             <p>{words}</p>
-            <a class="button main" href=Place::Clubhouse.hash()>"To the Clubhouse"</a>
+            <a class="button main" href=Place::Clubhouse.hash()>{say!("frame-to-the-clubhouse")}</a>
         </main>
     }
 }

@@ -5,6 +5,7 @@ use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
 
 use crate::keep::GameId;
+use crate::words::say;
 
 /// A place of the app.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -43,12 +44,12 @@ impl Room {
     }
 
     /// Its name on the sign.
-    pub const fn name(self) -> &'static str {
+    pub fn name(self) -> String {
         match self {
-            Self::Card => "Card",
-            Self::Plate => "Plate",
-            Self::Mound => "Mound",
-            Self::Book => "Book",
+            Self::Card => say!("frame-card"),
+            Self::Plate => say!("frame-plate"),
+            Self::Mound => say!("frame-mound"),
+            Self::Book => say!("frame-book"),
         }
     }
 }

@@ -6,7 +6,7 @@ use leptos::prelude::*;
 
 use crate::clock;
 use crate::keep::{self, GameId, Keeper, Marks, NotLoaded, Trouble};
-use crate::words::language;
+use crate::words::{language, say};
 
 /// The open game, provided by context to the places of a game. Nothing else holds game state: a view reads derived
 /// values in memos with `game.with(|g| ...)`.
@@ -70,7 +70,7 @@ impl Scoring {
     /// Records what the scorer saw. False if the game refuses it: then the game is as it was and `refusal` says why.
     pub fn tap(&self, event: Event) -> bool {
         if !self.writes.get_untracked() {
-            self.refusal.set(Some("Another tab keeps this book; this one only follows. Record there.".into()));
+            self.refusal.set(Some(say!("frame-only-follows")));
             return false;
         }
         let mut refused = None;

@@ -9,6 +9,7 @@ use crate::team::PlayerId;
 
 mod batting;
 mod fielding;
+mod kinds;
 mod pitching;
 mod proof;
 mod score;
@@ -17,6 +18,7 @@ mod strip;
 pub use batting::BattingLine;
 pub(crate) use batting::left_by;
 pub use fielding::FieldingLine;
+pub use kinds::PitchNotes;
 pub use pitching::PitchingLine;
 pub use proof::Proof;
 pub use score::{LineScore, SideScore};
@@ -86,6 +88,11 @@ impl Game {
     /// A side's pitchers.
     pub fn pitching(&self, side: Side) -> Vec<PitchingLine> {
         pitching::lines(self, &Book::of(self), side)
+    }
+
+    /// What was noted of the kinds and speeds of a side's pitches.
+    pub fn pitch_notes(&self, side: Side) -> Vec<PitchNotes> {
+        kinds::of(self, side)
     }
 
     /// A side's fielders.

@@ -13,11 +13,13 @@ mod action;
 mod batted;
 mod judgment;
 mod pitch;
+mod speed;
 
 pub use action::{Action, Attempt, Cause, How, Leg, Misplay, MisplayKind, Move, Out, Start};
 pub use batted::{Batted, InPlay, Running, Spot, Trajectory, Unseen, UnseenResult};
 pub use judgment::{Judgment, Reached};
 pub use pitch::{Call, Pitch, PitchKind};
+pub use speed::SpeedUnit;
 
 /// The number of an entry: 1 for the first, each later one greater than all before it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]

@@ -6,12 +6,12 @@ use benchbook_stats::lines::PitchingLine;
 use leptos::prelude::*;
 
 use crate::scoring::Scoring;
+use crate::words::say;
 
 mod figure;
 mod reading;
 mod rest;
 mod today;
-mod words;
 
 use figure::Figure;
 use rest::RestOf;
@@ -61,11 +61,11 @@ pub fn Mound() -> impl IntoView {
     let begun = Memo::new(move |_| game.with(|g| g.situation().phase != Phase::Before));
     view! {
         <main class="mound">
-            <h1 class="spoken">{words::MOUND}</h1>
+            <h1 class="spoken">{say!("mound-place")}</h1>
             <Sides/>
             {move || match (counted.get(), begun.get()) {
-                (false, _) => view! { <p class="notice">{words::NOBODY_PITCHES}</p> }.into_any(),
-                (true, false) => view! { <p class="soft">{words::NOT_BEGUN}</p> }.into_any(),
+                (false, _) => view! { <p class="notice">{say!("mound-nobody-pitches")}</p> }.into_any(),
+                (true, false) => view! { <p class="soft">{say!("mound-not-begun")}</p> }.into_any(),
                 (true, true) => {
                     view! {
                         <Figure/>
@@ -95,9 +95,9 @@ fn Sides() -> impl IntoView {
                 on:click=move |_| bench.chosen.set(Some(side))
             >
                 {name}
-                <span class="where">{move || if in_field() { words::IN_THE_FIELD } else { words::AT_BAT }}</span>
+                <span class="where">{move || if in_field() { say!("mound-in-the-field") } else { say!("mound-at-bat") }}</span>
             </button>
         }
     };
-    view! { <div class="sides" role="group" aria-label=words::WHOSE>{Side::BOTH.map(button)}</div> }
+    view! { <div class="sides" role="group" aria-label=say!("mound-whose")>{Side::BOTH.map(button)}</div> }
 }

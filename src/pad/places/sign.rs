@@ -21,8 +21,8 @@ pub fn Sign(
         view! { <a href=href aria-current=here>{to.name()}</a> }
     };
     view! {
-        <nav class="sign" aria-label="Places">
-            <a class="house" href=Place::Clubhouse.hash() aria-label="Clubhouse">
+        <nav class="sign" aria-label=say!("frame-places")>
+            <a class="house" href=Place::Clubhouse.hash() aria-label=say!("frame-clubhouse")>
                 <svg viewBox="0 0 20 20" aria-hidden="true">
                     <path d="M2 10 L10 3 L18 10 M4.5 8.5 V17 H15.5 V8.5 M8.5 17 V12 H11.5 V17"/>
                 </svg>
@@ -42,9 +42,9 @@ fn Kept() -> impl IntoView {
     let last = Memo::new(move |_| scoring.game.with(|game| game.log().last().map_or(0, |entry| entry.id.0)));
     let kept = Memo::new(move |_| scoring.kept.get().map_or(0, |entry| entry.0));
     let words = move || match (scoring.writes.get(), kept.get() >= last.get()) {
-        (false, _) => "following",
-        (true, true) => "✓ kept",
-        (true, false) => "keeping…",
+        (false, _) => say!("frame-following"),
+        (true, true) => say!("frame-kept"),
+        (true, false) => say!("frame-keeping"),
     };
     view! {
         <span class="kept" data-recorded=move || last.get() data-kept=move || kept.get()>{words}</span>
@@ -65,14 +65,12 @@ fn Trouble() -> impl IntoView {
     view! {
         <div role="status">
             <Show when=move || follows.get()>
-                <p class="notice late">
-                    "Another tab keeps this book. This one follows it, and takes over when that tab is closed."
-                </p>
+                <p class="notice late">{say!("frame-other-tab-keeps")}</p>
             </Show>
             <Show when=move || scoring.trouble.with(keep::Trouble::is_some)>
                 <div class="notice">
                     <p>{move || scoring.trouble.get().to_string()}</p>
-                    <button type="button" class="quiet" on:click=take_home>"Take the file home now"</button>
+                    <button type="button" class="quiet" on:click=take_home>{say!("frame-take-home-now")}</button>
                 </div>
             </Show>
         </div>

@@ -3,8 +3,8 @@
 use super::running::{Runs, lead_first};
 use super::{Outcome, Proposal, Scene};
 use crate::field::{Base, Position};
-use crate::game::{Game, Thrown, TurnKind};
-use crate::log::{Action, Call, Cause, EntryId, Event, How, Misplay, MisplayKind, Move, Out, Pitch, Start};
+use crate::game::{Game, Play, TurnKind};
+use crate::log::{Action, Call, Cause, Event, How, Misplay, MisplayKind, Move, Out, Pitch, Start};
 
 /// Why the batter is safe on strike three.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -22,8 +22,8 @@ pub enum GotAway {
 /// If the last thing recorded was a strikeout on which the batter might have run: what else may have come of it, each
 /// as the correction of that entry. Else empty.
 pub fn strike_three_got_away(game: &Game) -> Vec<Proposal> {
-    let Some((entry, call)) = last_strikeout(game) else { return Vec::new() };
-    let Some(play) = game.play(entry) else { return Vec::new() };
+    let Some((play, thrown)) = last_strikeout(game) else { return Vec::new() };
+    let (entry, call) = (play.entry, thrown.call);
     let scene = Scene::at(game, play.before);
     let two_out = scene.s.outs + 1 >= 3;
     let caught_by_rule = matches!(call, Call::FoulTip | Call::FoulBunt | Call::AutomaticStrike);
@@ -31,7 +31,7 @@ pub fn strike_three_got_away(game: &Game) -> Vec<Proposal> {
         return Vec::new();
     }
     let replace = |outcome: Outcome, moves: Vec<Move>, misplays: Vec<Misplay>| {
-        let pitch = Pitch { action: Action { moves, misplays }, ..Pitch::new(call) };
+        let pitch = Pitch { action: Action { moves, misplays }, ..thrown.clone() };
         Proposal { outcome, event: Event::Replace { entry, event: Box::new(Event::Pitch(pitch)) } }
     };
     let everybody = |cause: Cause| {
@@ -79,13 +79,13 @@ pub fn strike_three_got_away(game: &Game) -> Vec<Proposal> {
 }
 
 /// The last step, if it is a strikeout with nobody on the way.
-fn last_strikeout(game: &Game) -> Option<(EntryId, Call)> {
+fn last_strikeout(game: &Game) -> Option<(&Play, &Pitch)> {
     let step = game.steps().last()?;
     let play = step.play.as_deref()?;
     let struck_out = matches!(play.turn.map(|t| t.kind), Some(TurnKind::Strikeout { .. }));
-    match play.thrown {
-        Some(Thrown::Called(call)) if struck_out && play.batter_move().is_none_or(|m| m.legs.is_empty()) => {
-            Some((play.entry, call))
+    match game.event(step) {
+        Event::Pitch(pitch) if struck_out && play.batter_move().is_none_or(|m| m.legs.is_empty()) => {
+            Some((play, pitch))
         }
         _ => None,
     }

@@ -2,8 +2,9 @@
 
 use leptos::prelude::*;
 
+use super::Bench;
 use super::reading::{self, ToLimit};
-use super::{Bench, words};
+use crate::words::say;
 
 /// The figure, with what belongs to it.
 #[component]
@@ -14,23 +15,23 @@ pub fn Figure() -> impl IntoView {
     let name = move || bench.now.with(|n| n.as_ref().map(|l| l.name.clone()));
     let shirt = move || {
         let id = bench.now.with(|n| n.as_ref().and_then(|l| l.player));
-        id.and_then(|id| game.with(|g| g.player(id).map(|(_, p)| words::shirt(&p.number))))
+        id.and_then(|id| game.with(|g| g.player(id).map(|(_, p)| shirt(&p.number))))
     };
     let pitches = Memo::new(move |_| bench.now.with(|n| n.as_ref().map_or(0, |l| l.pitches)));
     let at_least = Memo::new(move |_| bench.now.with(|n| n.as_ref().is_some_and(|l| l.pitches_incomplete)));
     let limit = Memo::new(move |_| game.with(|g| g.code().pitch_limit));
     view! {
         <section class="figure">
-            <Show when=move || there.get() fallback=|| view! { <p>{words::NO_PITCHER}</p> }>
+            <Show when=move || there.get() fallback=|| view! { <p>{say!("mound-no-pitcher")}</p> }>
                 <h2>{name}" "<span class="shirt">{shirt}</span></h2>
                 <p class="count" class:three=move || { pitches.get() > 99 }>
                     <span class="digits">{pitches}{move || at_least.get().then_some("+")}</span>
-                    <span class="unit">{words::PITCHES}</span>
+                    <span class="unit">{say!("mound-pitches-today")}</span>
                 </p>
                 {move || limit.get().map(|limit| view! { <Limit limit=limit pitches=pitches/> })}
                 <Parts/>
                 <Innings/>
-                <Show when=move || at_least.get()><p class="small">"+ "{words::INCOMPLETE}</p></Show>
+                <Show when=move || at_least.get()><p class="small">{say!("mound-incomplete")}</p></Show>
             </Show>
         </section>
     }
@@ -47,11 +48,23 @@ fn Limit(
     let passed = move || !matches!(to.get(), ToLimit::Left(_));
     view! {
         <p class="limit" class:passed=passed role="status">
-            <b>{move || words::to_limit(to.get())}</b>
+            <b>{move || to_limit_said(to.get())}</b>
             " "
-            <span>{words::limit(limit)}</span>
+            <span>{say!("mound-limit", limit = limit)}</span>
         </p>
     }
+}
+
+fn to_limit_said(to: ToLimit) -> String {
+    match to {
+        ToLimit::Left(left) => say!("mound-to-limit", left = left),
+        ToLimit::Reached => say!("mound-limit-reached"),
+        ToLimit::Over(over) => say!("mound-over-limit", over = over),
+    }
+}
+
+fn shirt(number: &str) -> String {
+    if number.is_empty() { String::new() } else { format!("#{number}") }
 }
 
 /// Strikes and balls, and those of the batter at the plate.
@@ -67,11 +80,11 @@ fn Parts() -> impl IntoView {
     let before = move || bench.now.with(|n| n.as_ref().map_or(0, |l| l.pitches)) - batter.get().unwrap_or(0);
     view! {
         <dl class="parts">
-            <div><dt>{words::STRIKES}</dt><dd>{strikes}</dd></div>
-            <div><dt>{words::BALLS}</dt><dd>{balls}</dd></div>
+            <div><dt>{say!("mound-strikes")}</dt><dd>{strikes}</dd></div>
+            <div><dt>{say!("mound-balls")}</dt><dd>{balls}</dd></div>
             <Show when=move || batter.get().is_some()>
-                <div><dt>{words::THIS_BATTER}</dt><dd>{move || batter.get()}</dd></div>
-                <div><dt>{words::BEFORE_BATTER}</dt><dd>{before}</dd></div>
+                <div><dt>{say!("mound-this-batter")}</dt><dd>{move || batter.get()}</dd></div>
+                <div><dt>{say!("mound-before-batter")}</dt><dd>{before}</dd></div>
             </Show>
         </dl>
     }
@@ -84,9 +97,9 @@ fn Innings() -> impl IntoView {
     let innings = Memo::new(move |_| bench.now.with(|n| n.as_ref().map(|l| l.by_inning.clone()).unwrap_or_default()));
     view! {
         <Show when=move || innings.with(|i| !i.is_empty())>
-            <div class="scroll" tabindex="0" role="region" aria-label=words::BY_INNING>
+            <div class="scroll" tabindex="0" role="region" aria-label=say!("mound-by-inning")>
                 <table class="innings">
-                    <caption class="spoken">{words::BY_INNING}</caption>
+                    <caption class="spoken">{say!("mound-by-inning")}</caption>
                     <thead>
                         <tr>{move || innings.get().into_iter().map(|(i, _)| view! { <th scope="col">{i}</th> }).collect_view()}</tr>
                     </thead>

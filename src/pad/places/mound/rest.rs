@@ -2,11 +2,12 @@
 
 use benchbook_stats::log::Event;
 use benchbook_stats::team::PlayerId;
-use benchbook_stats::workload::{AgeRow, PITCH_SMART_2015};
+use benchbook_stats::workload::{AgeRow, PITCH_SMART_2015, Rest};
 use leptos::prelude::*;
 
-use super::{Bench, words};
+use super::Bench;
 use crate::places::Refused;
+use crate::words::say;
 
 /// The row of the guideline for this pitcher's age.
 #[component]
@@ -19,16 +20,16 @@ pub fn RestOf() -> impl IntoView {
     });
     view! {
         <section class="rest">
-            <h2>{words::REST}</h2>
-            <p class="notice small">{words::CAUTION}</p>
+            <h2>{say!("mound-rest")}</h2>
+            <p class="notice small">{say!("mound-caution")}</p>
             {move || pitcher.get().map(|id| view! { <Age id=id age=age/> })}
             <Refused/>
             {move || match (age.get(), age.get().and_then(|age| PITCH_SMART_2015.row(age))) {
-                (None, _) => view! { <p class="soft">{words::NO_AGE}</p> }.into_any(),
-                (Some(_), None) => view! { <p>{words::NO_ROW}</p> }.into_any(),
+                (None, _) => view! { <p class="soft">{say!("mound-no-age")}</p> }.into_any(),
+                (Some(_), None) => view! { <p>{say!("mound-no-row")}</p> }.into_any(),
                 (Some(_), Some(row)) => view! { <Bands row=row/> }.into_any(),
             }}
-            <p class="soft small">{words::FINISH_THE_BATTER}</p>
+            <p class="soft small">{say!("mound-finish-the-batter")}</p>
             <p class="soft small">{PITCH_SMART_2015.name}": "{PITCH_SMART_2015.source}"."</p>
         </section>
     }
@@ -52,7 +53,7 @@ fn Age(
     };
     view! {
         <label class="age">
-            <span>{words::AGE}</span>
+            <span>{say!("mound-age")}</span>
             <input inputmode="numeric" maxlength="2" prop:value=move || age.get().map(|a| a.to_string()).unwrap_or_default() on:change=put/>
         </label>
     }
@@ -70,17 +71,24 @@ fn Bands(
         let here = move || (u32::from(from)..=u32::from(to)).contains(&pitches.get());
         view! {
             <tr class:here=here>
-                <th scope="row">{words::band(from, to)}</th>
-                <td>{days}{move || here().then(|| view! { " " <span class="mark">"◂ " {words::NOW}</span> })}</td>
+                <th scope="row">{format!("{from}–{to}")}</th>
+                <td>{days}{move || here().then(|| view! { " " <span class="mark">"◂ " {say!("mound-now")}</span> })}</td>
             </tr>
         }
     };
     view! {
-        <p><b>{words::row(row)}</b></p>
-        <p role="status">{move || words::rest(pitches.get(), rest.get())}</p>
+        <p><b>{say!("mound-row", from = row.from_age, to = row.to_age, most = row.daily_maximum)}</b></p>
+        <p role="status">{move || rest_said(pitches.get(), rest.get())}</p>
         <table class="bands">
-            <thead><tr><th scope="col">{words::COUNT}</th><th scope="col">{words::DAYS}</th></tr></thead>
+            <thead><tr><th scope="col">{say!("mound-count")}</th><th scope="col">{say!("mound-days")}</th></tr></thead>
             <tbody>{row.bands().into_iter().map(band).collect_view()}</tbody>
         </table>
+    }
+}
+
+fn rest_said(pitches: u32, rest: Rest) -> String {
+    match rest {
+        Rest::Days(days) => say!("mound-rest-days", pitches = pitches, days = days),
+        Rest::BeyondTable => say!("mound-beyond-table", pitches = pitches),
     }
 }

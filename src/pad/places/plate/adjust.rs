@@ -7,7 +7,8 @@ use leptos::prelude::*;
 
 use super::gesture::{Adjusting, Gesture};
 use super::hand::Hand;
-use super::words;
+use super::{telling, words};
+use crate::words::say;
 
 /// The draft, and what can be changed in it.
 #[component]
@@ -21,21 +22,21 @@ pub fn Adjust() -> impl IntoView {
     });
     let sentence = move || {
         let draft = draft.get()?;
-        Some(hand.game(|game| words::draft(game, &hand.before(game), &draft.event)))
+        Some(hand.game(|game| telling::draft(game, &hand.before(game), &draft.event)))
     };
     let who = Memo::new(move |_| draft.get().and_then(|d| d.who));
     let late = move || {
         let outs = hand.game(|game| hand.before(game)).outs;
-        draft.get().and_then(|d| words::action(&d.event).map(|a| edit::has_run_and_out(a, outs))).unwrap_or(false)
+        draft.get().and_then(|d| telling::action(&d.event).map(|a| edit::has_run_and_out(a, outs))).unwrap_or(false)
     };
     view! {
-        <section class="tray adjusting" aria-label=words::ADJUST>
+        <section class="tray adjusting" aria-label=say!("plate-adjust")>
             <div class="tray-head">
-                <button type="button" class="cancel" aria-label=words::BACK on:click=move |_| hand.undo()>
+                <button type="button" class="cancel" aria-label=say!("plate-back") on:click=move |_| hand.undo()>
                     <span aria-hidden="true">"‹"</span>
                 </button>
                 <p class="title sentence">{sentence}</p>
-                <button type="button" class="record main" on:click=move |_| hand.record_draft()>{words::RECORD}</button>
+                <button type="button" class="record main" on:click=move |_| hand.record_draft()>{say!("plate-record")}</button>
             </div>
             <div class="choices">
                 {move || match who.get() {
@@ -44,7 +45,7 @@ pub fn Adjust() -> impl IntoView {
                 }}
                 <Show when=late>
                     <button type="button" on:click=move |_| hand.change(|action, _, _| edit::outs_first(action))>
-                        {words::RUN_TOO_LATE}
+                        {say!("plate-run-too-late")}
                     </button>
                 </Show>
             </div>
@@ -74,7 +75,7 @@ fn Everyone(
             .collect_view()
     };
     view! {
-        <p class="hint">{words::FINISHED_ADJUSTING}</p>
+        <p class="hint">{say!("plate-touch-a-runner")}</p>
         <div class="chips">{everyone}</div>
     }
 }
@@ -96,11 +97,14 @@ fn title(hand: Hand, who: Start) -> String {
     };
     let label = player.map(|id| hand.game(|game| game.label(id))).unwrap_or_default();
     let name = words::short(&label);
-    who.base().map_or_else(|| words::batter_title(name), |base| words::runner_title(name, base))
+    match who.base() {
+        None => say!("plate-batter-title", name = name),
+        Some(on) => say!("plate-runner-title", name = name, base = words::base(on)),
+    }
 }
 
 fn move_of(draft: &Adjusting, who: Start) -> Option<Move> {
-    words::action(&draft.event)?.moves.iter().find(|m| m.from == who).cloned()
+    telling::action(&draft.event)?.moves.iter().find(|m| m.from == who).cloned()
 }
 
 /// Where one of them ends, and how so.
@@ -136,13 +140,13 @@ fn Ends(
         view! {
             <button type="button" aria-pressed=pressed on:click=move |_| {
                 hand.change(|action, _, _| edit::stays(action, who));
-            }>{words::STAYS}</button>
+            }>{say!("plate-stays")}</button>
         }
     });
     view! {
         <h2>{name}</h2>
-        <div class="chips ends"><b aria-hidden="true">{words::SAFE}</b>{stays}{safe.collect_view()}</div>
-        <div class="chips ends"><b aria-hidden="true">{words::OUT}</b>{out.collect_view()}</div>
+        <div class="chips ends"><b aria-hidden="true">{say!("plate-safe")}</b>{stays}{safe.collect_view()}</div>
+        <div class="chips ends"><b aria-hidden="true">{say!("plate-out")}</b>{out.collect_view()}</div>
         {move || {
             let m = now.get()?;
             Some(match m.out {
@@ -192,7 +196,7 @@ fn HowSo(
             .collect_view()
     };
     view! {
-        <h2>{words::BECAUSE}</h2>
+        <h2>{say!("plate-because")}</h2>
         <div class="chips">{causes}</div>
         <Errors who=who draft=draft/>
     }
@@ -221,7 +225,7 @@ fn Errors(
             .map(move |(by, kind)| {
                 let pressed = move || {
                     let Some(draft) = draft.get() else { return false };
-                    words::action(&draft.event).is_some_and(|a| is_error_of(a, who, by, kind))
+                    telling::action(&draft.event).is_some_and(|a| is_error_of(a, who, by, kind))
                 };
                 view! {
                     <button type="button" aria-pressed=move || pressed().to_string() on:click=move |_| {
@@ -243,11 +247,11 @@ fn Errors(
         <div class="chips">
             {likely}
             <button type="button" aria-pressed=move || waiting().to_string() on:click=move |_| awaits(MisplayKind::Throwing)>
-                {words::ANOTHER_ERROR}
+                {say!("plate-another-error")}
             </button>
         </div>
         <Show when=waiting>
-            <p class="hint">{words::TOUCH_WHO_ERRED}</p>
+            <p class="hint">{say!("plate-touch-who-erred")}</p>
             <div class="chips">
                 {[MisplayKind::Throwing, MisplayKind::Fielding, MisplayKind::Muff, MisplayKind::Obstruction].map(|kind| {
                     let pressed = move || draft.get().is_some_and(|d| d.awaits_error == Some(kind)).to_string();
@@ -280,10 +284,7 @@ fn HowOut(
 ) -> impl IntoView {
     let hand = Hand::get();
     let out = move || draft.get().and_then(|d| move_of(&d, who)).and_then(|m| m.out);
-    let by = move || {
-        let by = out().map(|out| words::chain(&out.by)).unwrap_or_default();
-        format!("{} {by} · {}", words::OUT_BY, words::TOUCH_FIELDERS)
-    };
+    let by = move || say!("plate-out-by", by = out().map(|out| words::chain(&out.by)).unwrap_or_default());
     let ways = [
         How::Force,
         How::Tag,

@@ -11,6 +11,7 @@ use leptos::prelude::*;
 use super::hand::Hand;
 use super::words;
 use crate::words::language;
+use crate::words::say;
 
 /// Judging takes all rulings of the game: only once the tap itself has shown.
 const AFTER_PAINT: Duration = Duration::from_millis(120);
@@ -69,7 +70,7 @@ fn Line(
                     }
                 })
                 .collect_view()}
-            <button type="button" class="later" aria-label=words::LATER on:click=move |_| dismiss()>
+            <button type="button" class="later" aria-label=say!("plate-later") on:click=move |_| dismiss()>
                 <span aria-hidden="true">"✕"</span>
             </button>
         </div>

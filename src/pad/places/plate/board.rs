@@ -2,13 +2,14 @@
 
 use std::time::Duration;
 
-use benchbook_stats::field::{Base, Side};
+use benchbook_stats::field::{Base, Count, Side};
 use benchbook_stats::game::{Game, Thrown};
 use benchbook_stats::team::PlayerId;
 use leptos::prelude::*;
 
 use super::hand::Hand;
 use super::words;
+use crate::words::say;
 
 /// Time enough for the tap itself to show.
 const AFTER_PAINT: Duration = Duration::from_millis(60);
@@ -19,27 +20,31 @@ pub fn Board() -> impl IntoView {
     let hand = Hand::get();
     let s = hand.situation;
     view! {
-        <section class="plate-board" aria-label=words::BOARD>
+        <section class="plate-board" aria-label=say!("plate-board")>
             <div class="score">{Side::BOTH.map(|side| view! { <SideScore side=side/> })}</div>
             <div class="inning">
                 <span aria-hidden="true">{move || words::inning(s.get().inning, s.get().half)}</span>
                 <span class="spoken">{move || words::inning_said(s.get().inning, s.get().half)}</span>
             </div>
             <div class="outs" data-outs=move || s.get().outs.to_string()>
-                <span class="says" aria-hidden="true">{words::OUTS}</span>
+                <span class="says" aria-hidden="true">{say!("plate-outs")}</span>
                 <span class="lamps" aria-hidden="true">
                     <i data-lit=move || (s.get().outs > 0).to_string()></i>
                     <i data-lit=move || (s.get().outs > 1).to_string()></i>
                 </span>
-                <span class="spoken">{move || words::outs(s.get().outs)}</span>
+                <span class="spoken">{move || say!("plate-outs-said", outs = s.get().outs)}</span>
             </div>
             <div class="count" data-count=move || words::count(s.get().count)>
                 <span class="figure" aria-hidden="true">{move || words::count(s.get().count)}</span>
-                <span class="spoken">{move || words::count_said(s.get().count)}</span>
+                <span class="spoken">{move || count_said(s.get().count)}</span>
             </div>
             <Now/>
         </section>
     }
+}
+
+fn count_said(count: Count) -> String {
+    say!("plate-count-said", balls = count.balls, strikes = count.strikes)
 }
 
 /// A side's name and runs; a mark for the side at bat.
@@ -74,21 +79,21 @@ fn Now() -> impl IntoView {
     view! {
         <dl class="now">
             <div class="at-bat">
-                <dt>{words::AT_BAT}</dt>
+                <dt>{say!("plate-at-bat")}</dt>
                 <dd>
-                    <b class="who">{move || format!("{} {}", words::place(s.get().place), batter.get())}</b>
+                    <b class="who">{move || say!("plate-order-place", place = s.get().place + 1, name = batter.get())}</b>
                     <span class="today">{today}</span>
                 </dd>
             </div>
             <div class="on-deck">
-                <dt>{words::ON_DECK}</dt>
+                <dt>{say!("plate-on-deck")}</dt>
                 <dd><span class="who">{move || words::short(&on_deck.get()).to_owned()}</span></dd>
             </div>
             <div class="pitching">
-                <dt>{words::PITCHING}</dt>
+                <dt>{say!("plate-pitching")}</dt>
                 <dd>
                     <span class="who">{move || words::short(&pitcher.get()).to_owned()}</span>
-                    <b class="pitch-count">{move || words::pitches(thrown.get())}</b>
+                    <b class="pitch-count">{move || say!("plate-pitch-count", pitches = thrown.get())}</b>
                 </dd>
             </div>
         </dl>
@@ -117,7 +122,7 @@ fn line_of_the_day(hand: Hand) -> RwSignal<String> {
 }
 
 fn name_of(hand: Hand, player: Option<PlayerId>) -> String {
-    player.map_or_else(|| words::NOBODY.to_owned(), |id| hand.game(|game| game.label(id)))
+    player.map_or_else(|| say!("plate-nobody"), |id| hand.game(|game| game.label(id)))
 }
 
 /// Pitches the pitcher has thrown in this game.
@@ -130,9 +135,10 @@ fn today(game: &Game, side: Side, batter: PlayerId) -> String {
     let line = game.batting(side).into_iter().find(|line| line.player == Some(batter));
     match line {
         Some(line) if line.plate_appearances > 0 => {
-            words::today(line.hits, line.at_bats, line.walks, line.runs_batted_in)
+            let (hits, at_bats, walks, runs) = (line.hits, line.at_bats, line.walks, line.runs_batted_in);
+            say!("plate-today", hits = hits, at_bats = at_bats, walks = walks, runs = runs)
         }
-        _ => words::FIRST_TIME_UP.to_owned(),
+        _ => say!("plate-first-time-up"),
     }
 }
 

@@ -9,7 +9,8 @@ use web_sys::MouseEvent;
 use super::field::{Drag, shown_event};
 use super::geometry;
 use super::hand::Hand;
-use super::words;
+use super::telling;
+use crate::words::say;
 
 /// Foul ground: a strip along the lines, and the room behind the plate.
 const FOUL_GROUND: &str = "M3.2 119.2L-18 148L84 262Q100 352 180 352Q260 352 276 262L378 148L356.8 119.2L180 296Z";
@@ -38,8 +39,8 @@ pub fn Drawing(
             <path class="fence" d=geometry::fence_path()/>
             {Base::STANDING.map(bag)}
             <path class="bag" d="M174 291h12v6l-6 6l-6 -6z"/>
-            <text x="26" y="40">{words::OVER_THE_FENCE}</text>
-            <text x="334" y="40">{words::OVER_THE_FENCE}</text>
+            <text x="26" y="40">{say!("plate-over-the-fence")}</text>
+            <text x="334" y="40">{say!("plate-over-the-fence")}</text>
             <Throws/>
             {move || ball().map(|(x, y)| view! { <circle class="landed" cx=x cy=y r="6"/> })}
             <Ways/>
@@ -78,7 +79,7 @@ fn Ways() -> impl IntoView {
     let hand = Hand::get();
     let ways = move || {
         let event = shown_event(hand)?;
-        let action = words::action(&event)?;
+        let action = telling::action(&event)?;
         Some(action.moves.iter().map(way).collect_view())
     };
     view! { <g class="ways">{ways}</g> }

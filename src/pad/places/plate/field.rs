@@ -13,6 +13,7 @@ use super::geometry;
 use super::gesture::{Chosen, Gesture};
 use super::hand::Hand;
 use super::words;
+use crate::words::say;
 
 /// A token under the finger.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -104,7 +105,7 @@ pub fn Field() -> impl IntoView {
     };
     view! {
         <div class="field-room">
-            <div class="field" role="group" aria-label=words::FIELD node_ref=surface.node>
+            <div class="field" role="group" aria-label=say!("plate-field") node_ref=surface.node>
                 <Drawing drag=surface.drag on_grass=touch_grass/>
                 {Position::ALL.map(|position| view! { <Fielder position=position/> })}
                 {Base::STANDING.map(|base| view! { <Runner base=base/> })}
@@ -127,9 +128,7 @@ fn Fielder(
         hand.game(|game| {
             let player = game.lineup(fielding).and_then(|lineup| lineup.at(position));
             let machine = position == Position::Pitcher && !game.code().players_pitch;
-            player
-                .map(|id| token_name(game, id))
-                .or_else(|| machine.then(|| (words::PITCH_PLACE.into(), String::new())))
+            player.map(|id| token_name(game, id)).or_else(|| machine.then(|| (say!("plate-machine"), String::new())))
         })
     });
     let order = Memo::new(move |_| {
@@ -143,7 +142,12 @@ fn Fielder(
     move || {
         let class = class.clone();
         who.get().map(|(name, _)| {
-            let label = words::fielder_label(position, &name);
+            let label = say!(
+                "plate-fielder-label",
+                number = position.number(),
+                position = words::title(position),
+                name = name.as_str(),
+            );
             view! {
                 <button
                     type="button"
@@ -182,8 +186,8 @@ fn Runner(
     move || {
         let class = class.clone();
         who.get().map(|(name, number)| {
-            let label = words::runner_label(&name, base);
-            let shown = if number.is_empty() { words::base(base).to_owned() } else { number };
+            let label = say!("plate-runner-label", base = words::base(base), name = name.as_str());
+            let shown = if number.is_empty() { words::base(base) } else { number };
             view! {
                 <button
                     type="button"
@@ -229,7 +233,7 @@ fn Batter() -> impl IntoView {
     };
     move || {
         who.get().map(|((name, number), left)| {
-            let label = words::batter_label(&name);
+            let label = say!("plate-batter-label", name = name.as_str());
             let class = if left { "token batter bats-left" } else { "token batter" };
             let shown = if number.is_empty() { "•".to_owned() } else { number };
             view! {
@@ -266,11 +270,11 @@ fn Corners() -> impl IntoView {
     view! {
         <button type="button" class="corner undo" on:click=move |_| hand.undo()>
             <span aria-hidden="true">"↶"</span>
-            <small>{words::UNDO}</small>
+            <small>{say!("plate-undo")}</small>
         </button>
         <button type="button" class="corner redo" on:click=move |_| hand.redo()>
             <span aria-hidden="true">"↷"</span>
-            <small>{words::REDO}</small>
+            <small>{say!("plate-redo")}</small>
         </button>
         <button
             type="button"
@@ -279,7 +283,7 @@ fn Corners() -> impl IntoView {
             on:click=move |_| toggle(people(), Gesture::People(Chosen::Nobody))
         >
             <span aria-hidden="true">"⇄"</span>
-            <small>{words::PLAYERS}</small>
+            <small>{say!("plate-players")}</small>
         </button>
         <button
             type="button"
@@ -288,7 +292,7 @@ fn Corners() -> impl IntoView {
             on:click=move |_| toggle(umpire(), Gesture::Umpire)
         >
             <span aria-hidden="true">"⚖"</span>
-            <small>{words::UMPIRE}</small>
+            <small>{say!("plate-umpire")}</small>
         </button>
     }
 }

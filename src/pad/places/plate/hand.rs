@@ -11,8 +11,9 @@ use wasm_bindgen::JsValue;
 use web_sys::MouseEvent;
 
 use super::gesture::{Adjusting, Chosen, Gesture};
-use super::words;
+use super::{telling, words};
 use crate::scoring::Scoring;
+use crate::words::say;
 
 /// Two taps within this many ms and this many CSS px of each other are one double tap.
 const ECHO: f64 = 350.0;
@@ -78,20 +79,31 @@ impl Hand {
         }
         tick();
         self.gesture.set(Gesture::Waiting);
-        let (then, stands) = self.game_now(|game| (words::consequence(game), words::stands(game.situation())));
-        self.said.set(Said { words: words + &then, stands });
+        let said = self.game_now(|game| Said {
+            words: telling::with_consequence(game, words),
+            stands: telling::stands(game.situation()),
+        });
+        self.said.set(said);
         true
     }
 
     /// Records an event that needs no more words than its name.
     pub fn record_plain(&self, event: Event) -> bool {
-        let words = self.game_now(|game| words::entry(game, &event));
+        let words = self.game_now(|game| telling::entry(game, &event));
         self.record(event, words)
+    }
+
+    /// Records a note on an entry: no play, so the gesture under way goes on.
+    pub fn note(&self, event: Event, words: String) {
+        if self.scoring.tap(event) {
+            tick();
+            self.said.set(Said::only(words));
+        }
     }
 
     /// Records a pitch not put in play.
     pub fn pitch(&self, call: Call) {
-        self.record(Event::Pitch(Pitch::new(call)), words::call_said(call).into());
+        self.record(Event::Pitch(Pitch::new(call)), words::call_said(call));
     }
 
     /// Records a proposal.
@@ -118,12 +130,12 @@ impl Hand {
     pub fn words_of(&self, proposal: &Proposal) -> String {
         self.game_now(|game| {
             let s = self.before(game);
-            let mut text = words::headline(game, &s, &proposal.outcome, &proposal.event);
-            let running = words::running(game, &s, &proposal.outcome, &proposal.event);
-            if !running.is_empty() {
-                text = format!("{text}: {running}");
+            let headline = telling::headline(game, &s, &proposal.outcome, &proposal.event);
+            let running = telling::running(game, &s, &proposal.outcome, &proposal.event);
+            match running.as_str() {
+                "" => headline,
+                running => say!("plate-headline-and-running", headline = headline, running = running),
             }
-            text
         })
     }
 
@@ -145,9 +157,9 @@ impl Hand {
             self.gesture.set(before);
         } else if self.scoring.undo() {
             tick();
-            self.said.set(Said::only(words::UNDONE));
+            self.said.set(Said::only(say!("plate-undone")));
         } else if self.scoring.refusal.with_untracked(Option::is_none) {
-            self.said.set(Said::only(words::NOTHING_TO_UNDO));
+            self.said.set(Said::only(say!("plate-nothing-to-undo")));
         }
     }
 
@@ -156,9 +168,9 @@ impl Hand {
         self.gesture.set(Gesture::Waiting);
         if self.scoring.redo() {
             tick();
-            self.said.set(Said::only(words::REDONE));
+            self.said.set(Said::only(say!("plate-redone")));
         } else if self.scoring.refusal.with_untracked(Option::is_none) {
-            self.said.set(Said::only(words::NOTHING_TO_REDO));
+            self.said.set(Said::only(say!("plate-nothing-to-redo")));
         }
     }
 
@@ -332,7 +344,7 @@ impl Hand {
         }) else {
             return;
         };
-        let words = self.game_now(|game| words::draft(game, &self.before(game), &event));
+        let words = self.game_now(|game| telling::draft(game, &self.before(game), &event));
         self.record(event, words);
     }
 
@@ -358,8 +370,8 @@ pub struct Said {
 }
 
 impl Said {
-    fn only(words: &str) -> Self {
-        Self { words: words.to_owned(), stands: String::new() }
+    const fn only(words: String) -> Self {
+        Self { words, stands: String::new() }
     }
 }
 

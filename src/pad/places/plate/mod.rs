@@ -15,9 +15,11 @@ mod geometry;
 mod gesture;
 mod hand;
 mod keys;
+mod notes;
 mod people;
 mod pitches;
 mod status;
+mod telling;
 mod tray;
 mod umpire;
 pub(super) mod words;
@@ -28,11 +30,15 @@ use board::Board;
 use field::Field;
 use gesture::Gesture;
 use hand::Hand;
+use notes::Notes;
 use people::People;
 use pitches::{MorePitches, Pitches};
 use status::{EmptyPlace, Interlude, NoPlay, StatusLine};
 use tray::{RunnerTray, Tray};
 use umpire::Umpire;
+
+use crate::keep::Preferences;
+use crate::words::say;
 
 /// What lies under the thumb.
 #[derive(Clone, Copy, PartialEq)]
@@ -54,9 +60,14 @@ pub fn Plate() -> impl IntoView {
     let hand = Hand::provide();
     keys::listen(hand);
     let panel = Memo::new(move |_| panel(hand));
+    let notes = Preferences::get().pitch_notes;
     view! {
-        <main class="plate" data-panel=move || (panel.get() != Panel::Pitches).to_string()>
-            <h1 class="spoken">{words::PLATE}</h1>
+        <main
+            class="plate"
+            data-panel=move || (panel.get() != Panel::Pitches).to_string()
+            data-notes=move || notes.get().to_string()
+        >
+            <h1 class="spoken">{say!("plate-place")}</h1>
             <Board/>
             <Field/>
             <div class="pad">
@@ -65,7 +76,11 @@ pub fn Plate() -> impl IntoView {
                 {move || match panel.get() {
                     Panel::NoPlay => view! { <NoPlay/> }.into_any(),
                     Panel::EmptyPlace => view! { <EmptyPlace/> }.into_any(),
-                    Panel::Pitches => view! { <Interlude/><Pitches/> }.into_any(),
+                    Panel::Pitches => view! {
+                        <Interlude/>
+                        <Show when=move || notes.get()><Notes/></Show>
+                        <Pitches/>
+                    }.into_any(),
                     Panel::MorePitches => view! { <MorePitches/> }.into_any(),
                     Panel::Tray => view! { <Tray/> }.into_any(),
                     Panel::Runner => view! { <RunnerTray/> }.into_any(),

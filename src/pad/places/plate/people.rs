@@ -8,7 +8,8 @@ use leptos::prelude::*;
 
 use super::gesture::{Chosen, Gesture};
 use super::hand::Hand;
-use super::words;
+use super::{telling, words};
+use crate::words::say;
 
 /// Who is to be changed, as the game knows them.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -45,13 +46,12 @@ impl Leaving {
     }
 
     fn title(&self, game: &Game) -> String {
-        let name = game.label(self.player);
-        let what = match self.chosen {
-            Chosen::Batter => words::PINCH_HITTER,
-            Chosen::Runner(_) => words::PINCH_RUNNER,
-            _ => words::TAKES_OVER_FROM,
-        };
-        format!("{what} {name} ({})", self.post.abbreviation())
+        let (name, post) = (game.label(self.player), words::post(self.post));
+        match self.chosen {
+            Chosen::Batter => say!("plate-pinch-hitter-for", name = name, post = post),
+            Chosen::Runner(_) => say!("plate-pinch-runner-for", name = name, post = post),
+            _ => say!("plate-takes-over-from", name = name, post = post),
+        }
     }
 }
 
@@ -68,12 +68,12 @@ pub fn People() -> impl IntoView {
     let leaving = Memo::new(move |_| hand.game(|game| Leaving::of(game, chosen.get())));
     let title = move || match leaving.get() {
         Some(leaving) => hand.game(|game| leaving.title(game)),
-        None => words::WHO_CHANGES.to_owned(),
+        None => say!("plate-who-changes"),
     };
     view! {
-        <section class="tray people" aria-label=words::PLAYERS>
+        <section class="tray people" aria-label=say!("plate-players")>
             <div class="tray-head">
-                <button type="button" class="cancel" aria-label=words::CANCEL on:click=move |_| hand.cancel()>
+                <button type="button" class="cancel" aria-label=say!("plate-cancel") on:click=move |_| hand.cancel()>
                     <span aria-hidden="true">"✕"</span>
                 </button>
                 <p class="title">{title}</p>
@@ -98,7 +98,9 @@ fn Everybody() -> impl IntoView {
         let rows = hand.game(|game| {
             let lineup = game.lineup(side)?;
             let rows = lineup.batting_order().filter_map(|(place, player, post)| {
-                player.map(|id| (place, format!("{} {} {}", words::place(place), game.label(id), post.abbreviation())))
+                let post = words::post(post);
+                let row = |id| say!("plate-player-row", place = place + 1, name = game.label(id), post = post);
+                player.map(|id| (place, row(id)))
             });
             Some(rows.collect::<Vec<_>>())
         });
@@ -114,9 +116,9 @@ fn Everybody() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <h2>{words::FIELDING_SIDE}</h2>
+        <h2>{say!("plate-fielding-side")}</h2>
         <div class="chips">{move || side(false)}</div>
-        <h2>{words::BATTING_SIDE}</h2>
+        <h2>{say!("plate-batting-side")}</h2>
         <div class="chips">{move || side(true)}</div>
         <Joins/>
     }
@@ -141,7 +143,7 @@ fn Change_(
         <Show when=move || may_lend>
             <div class="chips">
                 <button type="button" aria-pressed=move || courtesy.get().to_string() on:click=move |_| courtesy.update(|c| *c = !*c)>
-                    {words::AS_COURTESY}
+                    {say!("plate-as-courtesy")}
                 </button>
             </div>
         </Show>
@@ -149,7 +151,7 @@ fn Change_(
             {move || {
                 let bench = bench();
                 if bench.is_empty() {
-                    view! { <p class="hint">{words::NOBODY_ON_BENCH}</p> }.into_any()
+                    view! { <p class="hint">{say!("plate-nobody-on-bench")}</p> }.into_any()
                 } else {
                     bench.into_iter().map(|(id, text)| view! {
                         <button type="button" on:click=move |_| come_in(id)>{text}</button>
@@ -171,9 +173,12 @@ fn bench(game: &Game, side: Side) -> Vec<(PlayerId, String)> {
         .filter(|player| !lineup.contains(player.id))
         .map(|player| {
             let was_in = lineup.appearances().iter().any(|a| a.player == player.id && a.left);
-            let number = if player.number.is_empty() { String::new() } else { format!("#{} ", player.number) };
-            let note = if was_in { format!(" ({})", words::WAS_IN) } else { String::new() };
-            (was_in, player.id, format!("{number}{}{note}", game.label(player.id)))
+            let row = match (game.label(player.id), player.number.as_str()) {
+                (name, "") => name,
+                (name, shirt) => say!("plate-bench-row", shirt = shirt, name = name),
+            };
+            let row = if was_in { say!("plate-bench-row-was-in", row = row) } else { row };
+            (was_in, player.id, row)
         })
         .collect();
     list.sort();
@@ -188,9 +193,9 @@ fn record(hand: Hand, side: Side, change: Change) -> bool {
 fn said(game: &Game, change: &Change) -> String {
     match change {
         Change::Substitute { outgoing, incoming, .. } => {
-            format!("{} {} {}", game.label(*incoming), words::TAKES_OVER_FROM.to_lowercase(), game.label(*outgoing))
+            say!("plate-came-in", incoming = game.label(*incoming), outgoing = game.label(*outgoing))
         }
-        _ => words::entry(game, &Event::Change { side: Side::Home, change: change.clone() }),
+        _ => telling::entry(game, &Event::Change { side: Side::Home, change: change.clone() }),
     }
 }
 
@@ -217,17 +222,17 @@ fn Newcomer(
     };
     let empty = move || number.with(|n| n.trim().is_empty()) && name.with(|n| n.trim().is_empty());
     view! {
-        <h2>{words::NEW_PLAYER}</h2>
+        <h2>{say!("plate-new-player")}</h2>
         <div class="newcomer">
             <label>
-                <span class="says">{words::NUMBER}</span>
+                <span class="says">{say!("plate-number")}</span>
                 <input inputmode="numeric" maxlength="3" autocomplete="off" bind:value=number/>
             </label>
             <label>
-                <span class="says">{words::NAME}</span>
+                <span class="says">{say!("plate-name")}</span>
                 <input maxlength="60" autocomplete="off" bind:value=name/>
             </label>
-            <button type="button" disabled=empty on:click=go>{words::COME_IN}</button>
+            <button type="button" disabled=empty on:click=go>{say!("plate-come-in")}</button>
         </div>
     }
 }
@@ -243,12 +248,12 @@ fn Swap(
         hand.game(|game| {
             let lineup = game.lineup(leaving.side)?;
             let others = lineup.everyone().filter(|a| a.player != leaving.player && a.post != leaving.post);
-            Some(others.map(|a| (a, format!("{} {}", a.post.abbreviation(), game.label(a.player)))).collect::<Vec<_>>())
+            Some(others.map(|a| (a, format!("{} {}", words::post(a.post), game.label(a.player)))).collect::<Vec<_>>())
         })
         .unwrap_or_default()
     };
     view! {
-        <h2>{words::SWAP_HINT}</h2>
+        <h2>{say!("plate-swap-hint")}</h2>
         <div class="chips">
             {move || others().into_iter().map(|(other, text)| view! {
                 <button type="button" on:click=move |_| swap(hand, leaving, other)>{text}</button>
@@ -296,11 +301,11 @@ fn Otherwise(
             {hitter.map(|replaces| view! {
                 <button type="button" on:click=move |_| {
                     record(hand, leaving.side, Change::EndDesignatedHitter { batter: leaving.player, replaces });
-                }>{words::BATS_FOR_DH}</button>
+                }>{say!("plate-bats-for-dh")}</button>
             })}
             <button type="button" class="puts-out" on:click=move |_| {
                 record(hand, leaving.side, Change::Leave { player: leaving.player });
-            }>{words::LEAVES}</button>
+            }>{say!("plate-leaves")}</button>
         </div>
     }
 }
@@ -318,7 +323,7 @@ fn Joins() -> impl IntoView {
             let bench = hand.game(|game| bench(game, side));
             let team = hand.game(|game| game.team_name(side).to_owned());
             view! {
-                <h2>{format!("{}: {team}", words::JOINS)}</h2>
+                <h2>{say!("plate-joins", team = team)}</h2>
                 <div class="chips">
                     {bench.into_iter().map(|(id, text)| view! {
                         <button type="button" on:click=move |_| join(side, id)>{text}</button>

@@ -6,7 +6,9 @@ use leptos::prelude::*;
 
 use super::gesture::Gesture;
 use super::hand::Hand;
+use super::notes::NotesSwitch;
 use super::words;
+use crate::words::say;
 
 /// The four of nearly every pitch.
 const COMMON: [Call; 4] = [Call::Ball, Call::CalledStrike, Call::SwingingStrike, Call::Foul];
@@ -32,18 +34,18 @@ pub fn Pitches() -> impl IntoView {
     let hand = Hand::get();
     let got_away = Memo::new(move |_| hand.game(|game| !propose::strike_three_got_away(game).is_empty()));
     view! {
-        <section class="pitches" aria-label=words::PITCHES>
+        <section class="pitches" aria-label=say!("plate-pitches")>
             {COMMON.map(|call| view! { <PitchButton call=call/> })}
             <button type="button" class="pitch more" on:click=move |_| hand.go(Gesture::MorePitches)>
-                <b>{words::MORE}</b>
+                <b>{say!("plate-more")}</b>
                 <span>"…"</span>
             </button>
             <Show
                 when=move || got_away.get()
-                fallback=|| view! { <p class="hint">{words::IN_PLAY_HINT}</p> }
+                fallback=|| view! { <p class="hint">{say!("plate-in-play-hint")}</p> }
             >
                 <button type="button" class="got-away main" on:click=move |_| hand.go(Gesture::GotAway)>
-                    {words::GOT_AWAY}
+                    {say!("plate-got-away")}
                 </button>
             </Show>
         </section>
@@ -54,17 +56,17 @@ pub fn Pitches() -> impl IntoView {
 #[component]
 pub fn MorePitches() -> impl IntoView {
     let hand = Hand::get();
-    let (walk, how) = words::INTENTIONAL_WALK;
     view! {
-        <section class="more-pitches" aria-label=words::PITCHES>
-            <button type="button" class="back" on:click=move |_| hand.cancel()>{words::BACK}</button>
+        <section class="more-pitches" aria-label=say!("plate-pitches")>
+            <button type="button" class="back" on:click=move |_| hand.cancel()>{say!("plate-back")}</button>
             {RARE.map(|call| view! { <PitchButton call=call/> })}
             <button type="button" class="pitch" on:click=move |_| {
                 hand.record_plain(Event::IntentionalWalk);
             }>
-                <b>{walk}</b>
-                <span>{how}</span>
+                <b>{say!("plate-intentional-walk")}</b>
+                <span>{say!("plate-small-no-pitch")}</span>
             </button>
+            <NotesSwitch/>
         </section>
     }
 }
@@ -89,7 +91,7 @@ fn PitchButton(
             }
         >
             <b>{large}</b>
-            {(!small.is_empty()).then(|| view! { <span>{small}</span> })}
+            {small.map(|small| view! { <span>{small}</span> })}
         </button>
     }
 }

@@ -4,8 +4,9 @@ use benchbook_stats::game::Phase;
 use leptos::prelude::*;
 
 use super::hand::Hand;
-use super::words;
+use super::{telling, words};
 use crate::place::{Place, Room};
+use crate::words::say;
 
 /// Spoken and shown: the refusal, else the last thing recorded.
 #[component]
@@ -39,8 +40,8 @@ pub fn Interlude() -> impl IntoView {
                 let lineup = game.lineup(s.batting());
                 let places = lineup.map_or(1, |l| l.places().max(1)) as u8;
                 let next = (0..3_u8).filter_map(|i| lineup.and_then(|l| l.batter((s.place + i) % places)));
-                let names: Vec<String> = next.map(|id| words::short(&game.label(id)).to_owned()).collect();
-                (words::interlude(game, s), words::coming_up(&names))
+                let names = telling::list(next.map(|id| words::short(&game.label(id)).to_owned()));
+                (words::interlude(game, s), say!("plate-coming-up", names = names))
             })
         })
     });
@@ -65,18 +66,18 @@ pub fn NoPlay() -> impl IntoView {
     move || match phase() {
         Phase::Before => view! {
             <section class="no-play">
-                <p>{words::NOT_BEGUN}</p>
-                <a class="button" href=link(Room::Card)>{words::TO_THE_CARD}</a>
+                <p>{say!("plate-not-begun")}</p>
+                <a class="button" href=link(Room::Card)>{say!("plate-to-the-card")}</a>
                 <button type="button" class="main" on:click=move |_| {
                     hand.record_plain(benchbook_stats::log::Event::PlayBall);
-                }>{words::PLAY_BALL}</button>
+                }>{say!("plate-play-ball")}</button>
             </section>
         }
         .into_any(),
         Phase::Over(ending) => view! {
             <section class="no-play">
                 <p class="final">{move || hand.game(|game| words::over(ending, game))}</p>
-                <a class="button main" href=link(Room::Book)>{words::TO_THE_BOOK}</a>
+                <a class="button main" href=link(Room::Book)>{say!("plate-to-the-book")}</a>
             </section>
         }
         .into_any(),
@@ -85,7 +86,7 @@ pub fn NoPlay() -> impl IntoView {
                 <p>{words::stopped(stopped)}</p>
                 <button type="button" class="main" on:click=move |_| {
                     hand.record_plain(benchbook_stats::log::Event::Status(benchbook_stats::log::Status::Resumed));
-                }>{words::RESUME}</button>
+                }>{say!("plate-resume")}</button>
             </section>
         }
         .into_any(),
@@ -98,10 +99,10 @@ pub fn EmptyPlace() -> impl IntoView {
     let hand = Hand::get();
     view! {
         <section class="no-play">
-            <p>{words::NO_PLAYER}</p>
+            <p>{say!("plate-no-player")}</p>
             <button type="button" class="main" on:click=move |_| {
                 hand.record_plain(benchbook_stats::log::Event::EmptyPlace);
-            }>{words::EMPTY_PLACE_OUT}</button>
+            }>{say!("plate-empty-place-out")}</button>
         </section>
     }
 }

@@ -6,7 +6,8 @@ use leptos::prelude::*;
 
 use super::gesture::Gesture;
 use super::hand::Hand;
-use super::words;
+use super::{telling, words};
+use crate::words::say;
 
 /// The tray of a ball in play, a chase or a strike three that got away.
 #[component]
@@ -14,9 +15,9 @@ pub fn Tray() -> impl IntoView {
     let hand = Hand::get();
     let in_play = Memo::new(move |_| hand.gesture.with(|g| matches!(g, Gesture::Ball(_))));
     view! {
-        <section class="tray" aria-label=words::WHAT_HAPPENED>
+        <section class="tray" aria-label=say!("plate-what-happened")>
             <div class="tray-head">
-                <button type="button" class="cancel" aria-label=words::CANCEL on:click=move |_| hand.cancel()>
+                <button type="button" class="cancel" aria-label=say!("plate-cancel") on:click=move |_| hand.cancel()>
                     <span aria-hidden="true">"✕"</span>
                 </button>
                 <Show when=move || in_play.get() fallback=|| view! { <TrayTitle/> }>
@@ -38,7 +39,7 @@ fn TrayTitle() -> impl IntoView {
                 let name = super::board::runner_on(hand, *on).map(|(name, _)| name).unwrap_or_default();
                 if by.is_empty() { words::chase(*attempt, &name) } else { words::chain(by) }
             }
-            _ => words::GOT_AWAY.to_owned(),
+            _ => say!("plate-got-away"),
         })
     };
     view! { <p class="title">{title}</p> }
@@ -74,7 +75,7 @@ fn OffTheBat() -> impl IntoView {
             _ => (None, false),
         })
     });
-    let say = move |kind: Trajectory| {
+    let tell = move |kind: Trajectory| {
         hand.gesture.update(|g| {
             if let Gesture::Ball(seen) = g {
                 seen.trajectory = if seen.trajectory == Some(kind) { None } else { Some(kind) };
@@ -89,17 +90,17 @@ fn OffTheBat() -> impl IntoView {
         });
     };
     view! {
-        <div class="off-the-bat" role="group" aria-label=words::OFF_THE_BAT>
+        <div class="off-the-bat" role="group" aria-label=say!("plate-off-the-bat")>
             {move || kinds().map(|kind| {
                 let pressed = move || (said.get().0 == Some(kind)).to_string();
                 view! {
-                    <button type="button" aria-pressed=pressed on:click=move |_| say(kind)>
+                    <button type="button" aria-pressed=pressed on:click=move |_| tell(kind)>
                         {words::trajectory(kind)}
                     </button>
                 }
             })}
             <button type="button" aria-pressed=move || said.get().1.to_string() on:click=foul>
-                {words::FOUL_BALL}
+                {say!("plate-foul-ball")}
             </button>
         </div>
     }
@@ -120,9 +121,9 @@ fn row(hand: Hand, i: usize, proposal: Proposal) -> impl IntoView {
     let (headline, running) = hand.game_now(|game| {
         let s = hand.before(game);
         let event = &proposal.event;
-        (words::headline(game, &s, &proposal.outcome, event), words::running(game, &s, &proposal.outcome, event))
+        (telling::headline(game, &s, &proposal.outcome, event), telling::running(game, &s, &proposal.outcome, event))
     });
-    let says = format!("{}: {headline}", words::ADJUST);
+    let says = say!("plate-adjust-this", headline = headline.as_str());
     let class = if i == 0 { "outcome main" } else { "outcome" };
     let changed = proposal.clone();
     view! {
@@ -151,7 +152,7 @@ pub fn RunnerTray() -> impl IntoView {
     let title = move || {
         let (on, _) = at.get()?;
         let (name, _) = super::board::runner_on(hand, on)?;
-        Some(words::runner_title(&name, on))
+        Some(say!("plate-runner-title", name = name, base = words::base(on)))
     };
     let chase = move |attempt: Attempt| {
         if let Some((on, on_pitch)) = at.get_untracked() {
@@ -167,14 +168,14 @@ pub fn RunnerTray() -> impl IntoView {
     };
     let on_pitch = move || at.get().is_some_and(|(_, on_pitch)| on_pitch);
     view! {
-        <section class="tray runner-tray" aria-label=words::WHAT_HAPPENED>
+        <section class="tray runner-tray" aria-label=say!("plate-what-happened")>
             <div class="tray-head">
-                <button type="button" class="cancel" aria-label=words::CANCEL on:click=move |_| hand.cancel()>
+                <button type="button" class="cancel" aria-label=say!("plate-cancel") on:click=move |_| hand.cancel()>
                     <span aria-hidden="true">"✕"</span>
                 </button>
                 <p class="title">{title}</p>
                 <button type="button" class="when" on:click=when>
-                    {move || if on_pitch() { words::ON_THE_PITCH } else { words::BETWEEN }}
+                    {move || if on_pitch() { say!("plate-on-the-pitch") } else { say!("plate-between") }}
                 </button>
             </div>
             <div class="chases">

@@ -8,6 +8,7 @@ use leptos::prelude::*;
 
 use super::hand::Hand;
 use super::words;
+use crate::words::say;
 
 /// Results of which the pitches were missed.
 const RESULTS: [UnseenResult; 6] = [
@@ -24,12 +25,12 @@ const RESULTS: [UnseenResult; 6] = [
 pub fn Umpire() -> impl IntoView {
     let hand = Hand::get();
     view! {
-        <section class="tray umpire-tray" aria-label=words::UMPIRE>
+        <section class="tray umpire-tray" aria-label=say!("plate-umpire")>
             <div class="tray-head">
-                <button type="button" class="cancel" aria-label=words::CANCEL on:click=move |_| hand.cancel()>
+                <button type="button" class="cancel" aria-label=say!("plate-cancel") on:click=move |_| hand.cancel()>
                     <span aria-hidden="true">"✕"</span>
                 </button>
-                <p class="title">{words::UMPIRE}</p>
+                <p class="title">{say!("plate-umpire")}</p>
             </div>
             <div class="choices">
                 <TheBatter/>
@@ -46,7 +47,7 @@ fn TheBatter() -> impl IntoView {
         hand.record_plain(Event::Unseen(Unseen { result, action: Action::default() }));
     };
     view! {
-        <h2>{words::RESULT_ONLY}</h2>
+        <h2>{say!("plate-result-only")}</h2>
         <div class="chips">
             {RESULTS.map(|result| view! {
                 <button type="button" on:click=move |_| unseen(result)>{words::result(result)}</button>
@@ -75,7 +76,7 @@ fn SetCount() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <h2>{words::THE_COUNT}</h2>
+        <h2>{say!("plate-the-count")}</h2>
         <div class="chips counts">{counts}</div>
     }
 }
@@ -99,12 +100,12 @@ fn OutOfTurn() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <h2>{words::OUT_OF_TURN}</h2>
+        <h2>{say!("plate-out-of-turn")}</h2>
         <div class="chips">{order}</div>
         <div class="chips">
             <button type="button" on:click=move |_| {
                 hand.record_plain(Event::OutOfTurnAppeal);
-            }>{words::APPEAL}</button>
+            }>{say!("plate-appeal")}</button>
         </div>
     }
 }
@@ -128,28 +129,28 @@ fn TheGame() -> impl IntoView {
     };
     let stopped = move || matches!(hand.situation.get().phase, Phase::Delayed | Phase::Suspended);
     view! {
-        <h2>{words::THE_GAME}</h2>
+        <h2>{say!("plate-the-game")}</h2>
         <label>
-            <span class="says">{words::WHY}</span>
+            <span class="says">{say!("plate-why")}</span>
             <input maxlength="300" autocomplete="off" bind:value=text/>
         </label>
         <div class="chips">
             <button type="button" on:click=move |_| {
                 hand.record_plain(Event::EndHalf { why: why() });
-            }>{words::END_HALF}</button>
+            }>{say!("plate-end-half")}</button>
             <Show
                 when=stopped
                 fallback=move || view! {
-                    <button type="button" on:click=move |_| status(Status::Delayed { why: why() })>{words::DELAY}</button>
+                    <button type="button" on:click=move |_| status(Status::Delayed { why: why() })>{say!("plate-delay")}</button>
                 }
             >
-                <button type="button" on:click=move |_| status(Status::Resumed)>{words::RESUME}</button>
+                <button type="button" on:click=move |_| status(Status::Resumed)>{say!("plate-resume")}</button>
             </Show>
-            <button type="button" on:click=move |_| status(Status::Suspended { why: why() })>{words::SUSPEND}</button>
-            <button type="button" on:click=move |_| status(Status::Called { why: why() })>{words::CALL_GAME}</button>
-            <button type="button" on:click=move |_| status(Status::Final)>{words::FINAL}</button>
+            <button type="button" on:click=move |_| status(Status::Suspended { why: why() })>{say!("plate-suspend")}</button>
+            <button type="button" on:click=move |_| status(Status::Called { why: why() })>{say!("plate-call-game")}</button>
+            <button type="button" on:click=move |_| status(Status::Final)>{say!("plate-final")}</button>
             {Side::BOTH.map(|winner| {
-                let label = hand.game_now(|game| words::forfeit_to(game.team_name(winner)));
+                let label = hand.game_now(|game| say!("plate-forfeit-to", team = game.team_name(winner)));
                 view! {
                     <button type="button" on:click=move |_| status(Status::Forfeited { winner, why: why() })>{label}</button>
                 }
@@ -158,10 +159,10 @@ fn TheGame() -> impl IntoView {
         <div class="chips">
             <button type="button" on:click=move |_| {
                 hand.record_plain(Event::Protest { text: why() });
-            }>{words::PROTEST}</button>
+            }>{say!("plate-protest")}</button>
             <button type="button" on:click=move |_| {
                 hand.record_plain(Event::Note { text: why() });
-            }>{words::NOTE}</button>
+            }>{say!("plate-note")}</button>
         </div>
         <Place/>
     }
@@ -185,7 +186,7 @@ fn Place() -> impl IntoView {
             .collect_view()
     };
     view! {
-        <h2>{words::PLACE_RUNNER}</h2>
+        <h2>{say!("plate-place-runner")}</h2>
         <div class="chips">
             {Base::STANDING.map(|base| view! {
                 <button type="button" aria-pressed=move || (at.get() == base).to_string() on:click=move |_| at.set(base)>
