@@ -30,7 +30,7 @@ test('a turn in Spanish, by touch: the buttons, the voice and the page are Spani
   await expect(page.locator('html')).toHaveAttribute('lang', 'es');
   await expect(page.locator('.pitches .pitch b')).toHaveText(['Bola', 'Cantado', 'Tirándole', 'Foul', 'Más']);
   await expect(page.getByRole('region', { name: 'Pizarra' })).toContainText('Al bate');
-  await expect(page.getByRole('button', { name: 'Deshacer' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Anula' })).toBeVisible();
   await everythingFits(page);
   const status = page.locator('.status');
   await thumb.pitch('CalledStrike');

@@ -24,6 +24,7 @@ pub struct Preferences {
 
 #[derive(Serialize, Deserialize, Default)]
 #[serde(default)]
+#[allow(clippy::struct_excessive_bools)] // each is a switch of its own
 struct Stored {
     night: bool,
     left_handed: bool,

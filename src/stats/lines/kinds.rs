@@ -71,3 +71,71 @@ pub(super) fn of(game: &Game, side: Side) -> Vec<PitchNotes> {
     }
     all
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::file::{self, GameFile};
+    use crate::log::{Entry, EntryId, Pitch};
+
+    fn harbor() -> Game {
+        let text = include_str!("../../../tests/games/harbor-league.benchbook.json");
+        Game::replay(file::read(text).expect("the game file reads").log)
+    }
+
+    /// Notes on an entry, by a correction of it.
+    fn note(game: &mut Game, entry: EntryId, kind: Option<PitchKind>, speed: Option<u16>) {
+        let step = game.steps().iter().find(|s| s.play.as_deref().is_some_and(|p| p.entry == entry)).expect("a play");
+        let event = match game.event(step).clone() {
+            Event::Pitch(pitch) => Event::Pitch(Pitch { kind, speed, ..pitch }),
+            Event::InPlay(mut in_play) => {
+                (in_play.kind, in_play.speed) = (kind, speed);
+                Event::InPlay(in_play)
+            }
+            other => panic!("{other:?} is no pitch"),
+        };
+        let event = Event::Replace { entry, event: Box::new(event) };
+        game.record(Entry { id: game.next_id(), at: None, event }).expect("a note is never refused");
+    }
+
+    fn first_thrown(game: &Game, side: Side, n: usize) -> Vec<EntryId> {
+        let own = game.plays().filter(|p| p.before.fielding() == side && p.thrown.is_some_and(Thrown::is_thrown));
+        own.map(|p| p.entry).take(n).collect()
+    }
+
+    #[test]
+    fn a_book_without_notes_has_none() {
+        let game = harbor();
+        assert!(Side::BOTH.into_iter().all(|side| game.pitch_notes(side).is_empty()));
+    }
+
+    #[test]
+    fn notes_change_no_other_number_and_come_back_from_a_file() {
+        let mut game = harbor();
+        let before = game.box_score();
+        let on = first_thrown(&game, Side::Home, 4);
+        note(&mut game, on[0], Some(PitchKind::Curveball), Some(601));
+        note(&mut game, on[1], Some(PitchKind::Fastball), Some(644));
+        note(&mut game, on[2], Some(PitchKind::Fastball), None);
+        note(&mut game, on[3], None, Some(630));
+        assert_eq!(game.box_score(), before);
+        let text = file::write(&GameFile { id: "notes".into(), log: game.log().to_vec() });
+        let again = Game::replay(file::read(&text).expect("it reads").log);
+        let [notes] = again.pitch_notes(Side::Home).try_into().expect("one pitcher has notes");
+        assert_eq!(notes.kinds, [(PitchKind::Fastball, 2), (PitchKind::Curveball, 1)]);
+        assert_eq!(notes.top_speed(), Some(644));
+        // (60.1 + 64.4 + 63.0) / 3 = 62.5
+        assert_eq!(notes.mean_speed(), Some(625));
+        assert_eq!(again.pitch_notes(Side::Visitors), []);
+    }
+
+    #[test]
+    fn a_note_taken_back_is_gone() {
+        let mut game = harbor();
+        let on = first_thrown(&game, Side::Visitors, 1);
+        note(&mut game, on[0], Some(PitchKind::Rise), Some(550));
+        assert_eq!(game.pitch_notes(Side::Visitors).len(), 1);
+        note(&mut game, on[0], None, None);
+        assert_eq!(game.pitch_notes(Side::Visitors), []);
+    }
+}

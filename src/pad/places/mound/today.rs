@@ -19,7 +19,12 @@ pub fn Today() -> impl IntoView {
         let notes = notes.get();
         let noted = |line: &PitchingLine| notes.iter().find(|n| n.pitcher == line.player).map(|n| said(n, unit));
         let lines = bench.lines.get().into_iter();
-        lines.map(|line| { let noted = noted(&line); row(line, noted) }).collect_view()
+        lines
+            .map(|line| {
+                let noted = noted(&line);
+                row(line, noted)
+            })
+            .collect_view()
     };
     view! {
         <section class="today">

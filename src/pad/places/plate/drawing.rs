@@ -6,7 +6,7 @@ use benchbook_stats::log::{Move, Start};
 use leptos::prelude::*;
 use web_sys::MouseEvent;
 
-use super::field::{Drag, shown_event};
+use super::field::{Drag, Dragged, shown_event};
 use super::geometry;
 use super::hand::Hand;
 use super::telling;
@@ -45,7 +45,10 @@ pub fn Drawing(
             {move || ball().map(|(x, y)| view! { <circle class="landed" cx=x cy=y r="6"/> })}
             <Ways/>
             {move || drag.get().filter(|d| d.moved).map(|d| {
-                let (x, y) = geometry::start(d.who);
+                let (x, y) = match d.who {
+                    Dragged::Running(who) => geometry::start(who),
+                    Dragged::Fielding(position) => geometry::fielder(position),
+                };
                 view! { <line class="pulling" x1=x y1=y x2=d.at.0 y2=d.at.1/> }
             })}
         </svg>

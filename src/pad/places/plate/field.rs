@@ -12,14 +12,24 @@ use super::drawing::Drawing;
 use super::geometry;
 use super::gesture::{Chosen, Gesture};
 use super::hand::Hand;
+use super::people;
 use super::words;
-use crate::words::say;
+use crate::words::{language, say};
+
+/// Whose token is dragged.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Dragged {
+    /// The batter or a runner: to a base.
+    Running(Start),
+    /// A fielder: onto another's, to change places.
+    Fielding(Position),
+}
 
 /// A token under the finger.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Drag {
     /// Who is dragged.
-    pub who: Start,
+    pub who: Dragged,
     /// Where the finger came down and where it is, drawn.
     pub began: (f64, f64),
     /// Where it is.
@@ -50,7 +60,7 @@ impl Surface {
         Some(((f64::from(x) - rect.left()) * scale, (f64::from(y) - rect.top()) * scale))
     }
 
-    fn down(&self, who: Start, event: &PointerEvent) {
+    fn down(&self, who: Dragged, event: &PointerEvent) {
         let Some(at) = self.point(event.client_x(), event.client_y()) else { return };
         self.just_dragged.set_value(false);
         let token = event.current_target().map(wasm_bindgen::JsCast::unchecked_into::<web_sys::Element>);
@@ -78,9 +88,14 @@ impl Surface {
         self.drag.set(None);
         if drag.moved {
             self.just_dragged.set_value(true);
-            if let Some(base) = geometry::nearest_base(drag.at.0, drag.at.1) {
-                hand.dragged(drag.who, base);
-            }
+            let (x, y) = drag.at;
+            match drag.who {
+                Dragged::Running(who) => geometry::nearest_base(x, y).map(|base| hand.dragged(who, base)),
+                Dragged::Fielding(one) => {
+                    let other = geometry::nearest_fielder(x, y).filter(|other| *other != one);
+                    other.map(|other| people::change_places(hand, one, other))
+                }
+            };
         }
     }
 
@@ -123,6 +138,7 @@ fn Fielder(
     position: Position,
 ) -> impl IntoView {
     let hand = Hand::get();
+    let surface: Surface = expect_context();
     let who = Memo::new(move |_| {
         let fielding = hand.situation.get().fielding();
         hand.game(|game| {
@@ -138,6 +154,13 @@ fn Fielder(
         })
     });
     let chosen = move || hand.gesture.with(|g| *g == Gesture::People(Chosen::Fielder(position)));
+    // While players are changed a fielder can be dragged; at any other time the slip of a finger is still a tap.
+    let down = move |event: PointerEvent| {
+        surface.just_dragged.set_value(false);
+        if hand.gesture.with_untracked(|g| matches!(g, Gesture::People(_))) {
+            surface.down(Dragged::Fielding(position), &event);
+        }
+    };
     let class = format!("token fielder at-{}", position.number());
     move || {
         let class = class.clone();
@@ -145,7 +168,7 @@ fn Fielder(
             let label = say!(
                 "plate-fielder-label",
                 number = position.number(),
-                position = words::title(position),
+                position = position.said(language()),
                 name = name.as_str(),
             );
             view! {
@@ -155,7 +178,15 @@ fn Fielder(
                     aria-label=label
                     data-touched=move || (!order.get().is_empty()).to_string()
                     aria-pressed=move || chosen().to_string()
-                    on:click=move |_| hand.fielder(position)
+                    on:pointerdown=down
+                    on:pointermove=move |event| surface.moved(&event)
+                    on:pointerup=move |_| surface.up(hand)
+                    on:pointercancel=move |_| surface.drag.set(None)
+                    on:click=move |_| {
+                        if surface.tapped() {
+                            hand.fielder(position);
+                        }
+                    }
                 >
                     <b>{position.number()}</b>
                     <span class="name">{name}</span>
@@ -194,7 +225,7 @@ fn Runner(
                     class=class
                     aria-label=label
                     aria-pressed=move || picked().to_string()
-                    on:pointerdown=move |event| surface.down(base.into(), &event)
+                    on:pointerdown=move |event| surface.down(Dragged::Running(base.into()), &event)
                     on:pointermove=move |event| surface.moved(&event)
                     on:pointerup=move |_| surface.up(hand)
                     on:pointercancel=move |_| surface.drag.set(None)
@@ -242,7 +273,7 @@ fn Batter() -> impl IntoView {
                     class=class
                     aria-label=label
                     aria-pressed=move || picked().to_string()
-                    on:pointerdown=move |event| surface.down(Start::Batter, &event)
+                    on:pointerdown=move |event| surface.down(Dragged::Running(Start::Batter), &event)
                     on:pointermove=move |event| surface.moved(&event)
                     on:pointerup=move |_| surface.up(hand)
                     on:pointercancel=move |_| surface.drag.set(None)

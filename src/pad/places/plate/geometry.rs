@@ -14,6 +14,8 @@ const HOME: (f64, f64) = (180.0, 296.0);
 const PATH: f64 = 92.0;
 /// Up to here, drawn, the field is to scale.
 const TO_SCALE: f64 = 140.0;
+/// Half of the room a token has.
+const TOKEN: f64 = 32.0;
 /// The fence, drawn: in straightaway center and down the lines.
 const FENCE: (f64, f64) = (284.0, 250.0);
 
@@ -107,6 +109,16 @@ pub fn nearest_base(x: f64, y: f64) -> Option<Base> {
     all.into_iter().min_by(|a, b| distance(a).total_cmp(&distance(b))).filter(|b| distance(b) < PATH * 0.62)
 }
 
+/// The fielder's token under a drawn point, if it is on one.
+pub fn nearest_fielder(x: f64, y: f64) -> Option<Position> {
+    let distance = |position: &Position| {
+        let (fx, fy) = fielder(*position);
+        (fx - x).hypot(fy - y)
+    };
+    let nearest = Position::ALL.into_iter().min_by(|a, b| distance(a).total_cmp(&distance(b)));
+    nearest.filter(|position| distance(position) < TOKEN)
+}
+
 /// The outline of the fence from the left line to the right one, as path data.
 pub fn fence_path() -> String {
     let mut path = String::new();
@@ -168,6 +180,16 @@ mod tests {
             let off = (f64::from(back.x) - f64::from(x)).hypot(f64::from(back.y) - f64::from(y));
             assert!(off < 2.5, "({x}, {y}) came back as {back:?}");
         }
+    }
+
+    #[test]
+    fn a_point_on_a_token_is_that_fielder_and_open_grass_is_nobody() {
+        for position in Position::ALL {
+            let (x, y) = fielder(position);
+            assert_eq!(nearest_fielder(x + 12.0, y - 9.0), Some(position));
+        }
+        assert_eq!(nearest_fielder(20.0, 20.0), None);
+        assert_eq!(nearest_fielder(180.0, 190.0), None);
     }
 
     #[test]

@@ -55,7 +55,8 @@ impl Noted {
         if Self::last(game)? == self {
             return None;
         }
-        let step = game.steps().iter().rev().find(|step| step.play.as_deref().is_some_and(|p| p.entry == self.entry))?;
+        let step =
+            game.steps().iter().rev().find(|step| step.play.as_deref().is_some_and(|p| p.entry == self.entry))?;
         let mut event = game.event(step).clone();
         match &mut event {
             Event::Pitch(pitch) => (pitch.kind, pitch.speed) = (self.kind, self.speed),

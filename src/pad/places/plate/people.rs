@@ -1,6 +1,6 @@
 //! Changes of players: touch who, then who comes in, or with whom to change places. The rules of the card are the crate's.
 
-use benchbook_stats::field::{Post, Side};
+use benchbook_stats::field::{Position, Post, Side};
 use benchbook_stats::game::Game;
 use benchbook_stats::log::Event;
 use benchbook_stats::team::{Assignment, Change, Player, PlayerId, Role};
@@ -116,6 +116,7 @@ fn Everybody() -> impl IntoView {
             .collect_view()
     };
     view! {
+        <p class="hint">{say!("plate-drag-hint")}</p>
         <h2>{say!("plate-fielding-side")}</h2>
         <div class="chips">{move || side(false)}</div>
         <h2>{say!("plate-batting-side")}</h2>
@@ -259,6 +260,18 @@ fn Swap(
                 <button type="button" on:click=move |_| swap(hand, leaving, other)>{text}</button>
             }).collect_view()}
         </div>
+    }
+}
+
+/// Two fielders change places: one was dragged onto the other.
+pub fn change_places(hand: Hand, one: Position, two: Position) {
+    let both = hand.game_now(|game| {
+        let leaving = Leaving::of(game, Chosen::Fielder(one))?;
+        let player = game.lineup(leaving.side)?.at(two)?;
+        Some((leaving, Assignment { player, post: Post::Fields(two) }))
+    });
+    if let Some((leaving, other)) = both {
+        swap(hand, leaving, other);
     }
 }
 

@@ -7,7 +7,7 @@ use benchbook_stats::log::{
     Attempt, Call, Cause, How, Judgment, MisplayKind, PitchKind, Reached, SpeedUnit, Trajectory, UnseenResult,
 };
 
-use crate::words::say;
+use crate::words::{language, say};
 
 pub fn result(result: UnseenResult) -> String {
     match result {
@@ -107,12 +107,7 @@ pub fn trajectory(trajectory: Trajectory) -> String {
 }
 
 pub fn base(base: Base) -> String {
-    match base {
-        Base::First => say!("plate-base-first"),
-        Base::Second => say!("plate-base-second"),
-        Base::Third => say!("plate-base-third"),
-        Base::Home => say!("plate-base-home"),
-    }
+    base.said(language())
 }
 
 /// A fielder as the trade says it in a sentence.
@@ -128,22 +123,6 @@ pub fn position(position: Position) -> String {
         Position::CenterField => say!("plate-center"),
         Position::RightField => say!("plate-right"),
         Position::ShortField => say!("plate-short-field"),
-    }
-}
-
-/// A fielder by full title.
-pub fn title(position: Position) -> String {
-    match position {
-        Position::Pitcher => say!("plate-long-pitcher"),
-        Position::Catcher => say!("plate-long-catcher"),
-        Position::FirstBase => say!("plate-long-first"),
-        Position::SecondBase => say!("plate-long-second"),
-        Position::ThirdBase => say!("plate-long-third"),
-        Position::Shortstop => say!("plate-long-short"),
-        Position::LeftField => say!("plate-long-left"),
-        Position::CenterField => say!("plate-long-center"),
-        Position::RightField => say!("plate-long-right"),
-        Position::ShortField => say!("plate-long-short-field"),
     }
 }
 

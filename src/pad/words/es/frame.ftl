@@ -1,13 +1,13 @@
 # The frame around the places.
 frame-places = Lugares
 frame-clubhouse = Casa club
-frame-card = Alineación
+frame-card = Lineup
 frame-plate = Home
 frame-mound = Lomita
 frame-book = Libro
-frame-kept = ✓ guardado
-frame-keeping = guardando…
-frame-following = siguiendo
+frame-kept = ✓ listo
+frame-keeping = espera…
+frame-following = sigue
 frame-other-tab-keeps = Otra pestaña lleva este libro. Esta lo sigue, y toma su lugar cuando se cierre la otra.
 frame-only-follows = Otra pestaña lleva este libro; esta solo lo sigue. Anota en la otra.
 frame-take-home-now = Llevarse el archivo ahora

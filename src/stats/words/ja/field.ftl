@@ -1,0 +1,17 @@
+# グラウンドと守備位置。
+base-first = 一塁
+base-second = 二塁
+base-third = 三塁
+base-home = 本塁
+position-pitcher = 投手
+position-catcher = 捕手
+position-first-base = 一塁手
+position-second-base = 二塁手
+position-third-base = 三塁手
+position-shortstop = 遊撃手
+position-left-field = 左翼手
+position-center-field = 中堅手
+position-right-field = 右翼手
+position-short-field = ショートフィルダー
+side-visitors = ビジター
+side-home = ホーム
