@@ -67,6 +67,10 @@ test('kind and speed are noted after the pitch, and wait for nobody @shapes', as
   expect((await thumb.board()).outs).toBe('1');
   const box = await notes.getByRole('button', { name: 'Fastball' }).boundingBox();
   expect(box!.height).toBeGreaterThanOrEqual(56);
+  expect(box!.height).toBeLessThanOrEqual(64);
+  // Board, field, strip and pitches are in sight at once.
+  const hidden = await page.locator('.plate').evaluate((plate) => plate.scrollHeight - plate.clientHeight);
+  expect(hidden).toBeLessThanOrEqual(0);
   await page.goto('./#/game/notes/mound');
   await expect(page.locator('.today .noted')).toHaveText(
     'Noted: Fastball 1, Change-up 1, fastest 52, on average 52 mph (of 1 measured)',
