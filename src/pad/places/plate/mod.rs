@@ -19,7 +19,7 @@ mod notes;
 mod people;
 mod pitches;
 mod status;
-mod telling;
+pub(super) mod telling;
 mod tray;
 mod umpire;
 pub(super) mod words;

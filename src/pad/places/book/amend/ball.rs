@@ -10,7 +10,7 @@ use leptos::prelude::*;
 use super::super::charts::field;
 use super::pick::{Chain, Pick};
 use super::play::Draft;
-use crate::places::plate::words as plate;
+use crate::places::plate::{telling, words as plate};
 use crate::words::say;
 
 /// How a ball can come off the bat, with the value of its choice.
@@ -32,7 +32,7 @@ pub fn Ball(
         let now = of(draft, |ball| ball.trajectory);
         TRAJECTORIES.iter().find(|(_, t)| Some(*t) == now).map(|(value, _)| (*value).to_owned()).unwrap_or_default()
     });
-    let options = TRAJECTORIES.map(|(value, t)| (value.to_owned(), plate::trajectory(t).into())).to_vec();
+    let options = TRAJECTORIES.map(|(value, t)| (value.to_owned(), plate::trajectory(t))).to_vec();
     let pick = Callback::new(move |value: String| {
         if let Some((_, trajectory)) = TRAJECTORIES.iter().find(|(v, _)| *v == value) {
             change(draft, |ball| ball.trajectory = *trajectory);
@@ -121,8 +121,8 @@ fn Usual(
     let proposals = Memo::new(move |_| usual(draft));
     let button = move |proposal: Proposal| {
         let text = draft.before(|game| {
-            let headline = plate::headline(game, &s, &proposal.outcome, &proposal.event);
-            let running = plate::running(game, &s, &proposal.outcome, &proposal.event);
+            let headline = telling::headline(game, &s, &proposal.outcome, &proposal.event);
+            let running = telling::running(game, &s, &proposal.outcome, &proposal.event);
             if running.is_empty() { headline } else { format!("{headline}: {running}") }
         });
         view! { <button type="button" on:click=move |_| take(draft, &proposal.event)>{text}</button> }

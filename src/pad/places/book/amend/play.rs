@@ -11,7 +11,7 @@ use super::super::drawer::Drawer;
 use super::super::{Reading, words};
 use super::ball::Ball;
 use super::runner::Runner;
-use crate::places::plate::words as plate;
+use crate::places::plate::telling;
 use crate::words::{language, say};
 
 /// A play as it is being amended.
@@ -142,7 +142,7 @@ fn Form(
     let moment = format!("{} · {}", words::half(s.inning, s.half), words::outs(s.outs));
     // A pitch on which nobody did anything yet has no words of its own: the line's stand.
     let sentence = move || {
-        let drafted = draft.event.with(|event| draft.before(|game| plate::draft(game, &s, event)));
+        let drafted = draft.event.with(|event| draft.before(|game| telling::draft(game, &s, event)));
         if drafted.is_empty() { reading.sentence(draft.entry) } else { drafted }
     };
     let differs = move |from: StoredValue<Event>| draft.event.with(|event| from.with_value(|from| from != event));

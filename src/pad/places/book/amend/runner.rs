@@ -91,7 +91,7 @@ fn Because(
     });
     let causes = end::causes(draft.batted(), cause.get_untracked());
     let mut options: Vec<(String, String)> =
-        causes.iter().enumerate().map(|(i, cause)| (i.to_string(), plate::cause(*cause).into())).collect();
+        causes.iter().enumerate().map(|(i, cause)| (i.to_string(), plate::cause(*cause))).collect();
     options.push((ERROR.to_owned(), say!("book-amend-on-error")));
     let of_value = causes.clone();
     let value = Signal::derive(move || match cause.get() {
@@ -147,7 +147,7 @@ fn Error(
         }
     });
     let kind_options =
-        KINDS.iter().enumerate().map(|(i, kind)| (i.to_string(), plate::misplay(*kind).into())).collect::<Vec<_>>();
+        KINDS.iter().enumerate().map(|(i, kind)| (i.to_string(), plate::misplay(*kind))).collect::<Vec<_>>();
     let kind_value = Signal::derive(move || {
         let kind = now.get().map(|(_, kind)| kind);
         KINDS.iter().position(|k| Some(*k) == kind).map(|i| i.to_string()).unwrap_or_default()
@@ -173,8 +173,7 @@ fn PutOut(
     who: Start,
 ) -> impl IntoView {
     let out = Memo::new(move |_| draft.move_of(who).and_then(|m| m.out));
-    let how_options =
-        WAYS.iter().enumerate().map(|(i, how)| (i.to_string(), plate::how(*how).into())).collect::<Vec<_>>();
+    let how_options = WAYS.iter().enumerate().map(|(i, how)| (i.to_string(), plate::how(*how))).collect::<Vec<_>>();
     let how_value = Signal::derive(move || {
         let how = out.get().map(|out| out.how);
         WAYS.iter().position(|h| Some(*h) == how).map(|i| i.to_string()).unwrap_or_default()
