@@ -9,6 +9,8 @@ export default defineConfig({
   snapshotPathTemplate: 'snapshots/{arg}{ext}',
   timeout: 60_000,
   expect: { timeout: 10_000 },
+  // What only measures, and long, is for `cargo xtask figures`.
+  ...(process.env.BENCHBOOK_FIGURES ? {} : { grepInvert: /@figures/ }),
   // A test that passes only now and then is a failing test.
   retries: 0,
   // Times are measured and browsers killed here: one at a time.

@@ -211,9 +211,31 @@ fn desk() -> Result<PathBuf> {
 }
 
 fn browser_tests(args: &TestArgs) -> Result<Totals> {
+    let others = (args.browsers == Browsers::All).then(Others::ready).transpose()?;
+    in_browsers(&args.browser_arguments, |command| {
+        if let Some(others) = &others {
+            others.tell(command);
+        }
+    })
+}
+
+/// Runs the tests that only measure, and leaves their figures in `e2e/.out/trace.json`.
+pub fn browser_figures() -> Result<()> {
+    // Figures of an earlier run must not be taken for this one's.
+    let _ = fs::remove_file(places::e2e_out().join("trace.json"));
+    let arguments = ["specs/speed.spec.ts".to_owned()];
+    let totals = in_browsers(&arguments, |command| {
+        command.env("BENCHBOOK_FIGURES", "1");
+    })?;
+    if totals.failed > 0 {
+        bail!("{} of the browser's figures could not be measured; the reason is above", totals.failed);
+    }
+    Ok(())
+}
+
+fn in_browsers(arguments: &[String], prepare: impl FnOnce(&mut Command)) -> Result<Totals> {
     node::packages()?;
     let chromium = browser::chromium()?;
-    let others = (args.browsers == Browsers::All).then(Others::ready).transpose()?;
     let desk = desk()?;
     let serving = Serving::start(&places::dist(), "/", 0)?;
     let report = places::e2e_out().join("report.json");
@@ -222,13 +244,11 @@ fn browser_tests(args: &TestArgs) -> Result<Totals> {
     let _ = fs::remove_file(&report);
 
     let mut command = browser::playwright(&["test"]);
-    command.args(&args.browser_arguments);
+    command.args(arguments);
     command.env("BASE_URL", &serving.address).env("BENCHBOOK_CHROMIUM", chromium);
     command.env("BENCHBOOK_DIST", places::dist()).env("BENCHBOOK_XTASK", places::own_copy());
     command.env("BENCHBOOK_REPORT", &report).env("BENCHBOOK_DESK", desk);
-    if let Some(others) = others {
-        others.tell(&mut command);
-    }
+    prepare(&mut command);
     if system::is_root() {
         command.env("BENCHBOOK_ROOT", "1");
     }

@@ -41,7 +41,7 @@ enum Command {
     Setup,
     /// Measure sizes and speed and write the table in DEVELOPERS.md
     Figures {
-        /// With the benchmarks as they were run last, instead of running them (about three minutes).
+        /// With the figures as they were measured last, instead of measuring (several minutes)
         #[arg(long)]
         as_measured: bool,
     },
