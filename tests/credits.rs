@@ -94,6 +94,11 @@ fn an_out_by_rule_goes_to_the_fielder_the_rule_names() {
         // Without a batted ball, and nobody named, the catcher is left.
         assert_eq!(of_out(how, &[], false), putout(Catcher, Because::CatcherByRule, "9.09(b)"), "{how:?}");
     }
+    // Hindered were the fielder who is named, the catcher at a bunt or the second baseman in a rundown.
+    for (by, batted) in [(Catcher, true), (SecondBase, false)] {
+        assert_eq!(of_out(How::Interference, &[by], batted), putout(by, Because::WasHindered, "9.09(c)(6)"));
+    }
+    assert_eq!(of_out(How::Interference, &[Catcher], false), putout(Catcher, Because::CatcherByRule, "9.09(b)"));
     // 9.10(a)(2): who threw in such a play has an assist.
     for how in [How::Interference, How::LeftPath] {
         let first = of_out(how, &[Shortstop, SecondBase], true)[0];
@@ -147,6 +152,19 @@ fn an_error_says_what_was_misplayed_and_what_it_cost() {
     let on = book.last();
     book.judge(Judgment::BatterReached { on, verdict: Reached::Error(ThirdBase) });
     assert_eq!(given(&book), [(ThirdBase, Credit::Error, Because::Judged, "9.12(a)(1)")]);
+    // Though he has an assist in the same play, and somebody else an error.
+    let mut book = Scorer::nine();
+    let thrown_out = Move::out(Start::First, Out::new(How::Tag, Third, &[CenterField, ThirdBase]));
+    let wild = Misplay::new(ThirdBase, MisplayKind::Throwing);
+    let batter = Move {
+        from: Start::Batter,
+        legs: vec![Leg { to: First, cause: Cause::Play }, Leg { to: Second, cause: Cause::Error(0) }],
+        out: None,
+    };
+    book.walk().in_play(ball(Trajectory::Line, CenterField), &[thrown_out], batter, &[wild]);
+    let on = book.last();
+    book.judge(Judgment::BatterReached { on, verdict: Reached::Error(CenterField) });
+    assert_eq!(judged(&book).credited(Credit::Error).collect::<Vec<_>>(), [ThirdBase, CenterField]);
 }
 
 #[test]
@@ -227,6 +245,23 @@ fn an_error_after_the_second_out_leaves_the_double_play() {
     // With who handled the ball before, it is plain: 6-4-3 and then the throw.
     let told = Misplay { after: vec![Shortstop, SecondBase], ..wild };
     assert_eq!(is_double_play(&double_play_with(told, scores)), (true, true));
+}
+
+/// A runner thrown out after a base that the ball gave him had not run on the error, which came later.
+#[test]
+fn who_ran_on_the_ball_was_out_before_a_late_error() {
+    let mut book = Scorer::nine();
+    book.single(&[]).single(&[to(First, Third)]);
+    let scores = by(Third, Home, Cause::Error(0));
+    let runner = Move {
+        from: Start::First,
+        legs: vec![Leg { to: Second, cause: Cause::Play }],
+        out: Some(Out::new(How::Tag, Third, &[FirstBase, ThirdBase])),
+    };
+    let wild = Misplay::new(ThirdBase, MisplayKind::Throwing);
+    let batter = batter_out(How::Force, &[Shortstop, FirstBase]);
+    book.in_play(ball(Trajectory::Ground, Shortstop), &[runner, scores], batter, &[wild]);
+    assert_eq!(is_double_play(&book), (true, false));
 }
 
 #[test]

@@ -7,6 +7,7 @@ use benchbook_stats::field::{Count, Outs, Position, Side};
 use benchbook_stats::lines::BattingLine;
 use benchbook_stats::log::{Call, Cause, Event, How, Leg, Misplay, MisplayKind, Move, Out, Start, Trajectory};
 use benchbook_stats::rates::{earned_run_average, on_base};
+use benchbook_stats::ruling::Book;
 use benchbook_stats::season::{Minimum, PlayerSeason, Streaks, Turns, for_fielding, for_pitching};
 use benchbook_tests::scorer::{Scorer, ball, by, then};
 
@@ -38,18 +39,19 @@ fn a_hit_is_worth_the_last_base_held() {
         let line = line(&book, 1);
         assert!(book.game().box_score().sides[0].proof.balances());
         assert_eq!(line.at_bats, 1);
-        (line.hits, line.total_bases())
+        let result = Book::of(book.game()).plays(book.game()).last().and_then(|(_, judged)| judged.result.clone());
+        (line.hits, line.total_bases(), result.expect("a turn").rule)
     };
     let tagged = |at| Out::new(How::Tag, at, &[Position::LeftField, Position::SecondBase]);
     let appealed = |at| Out::new(How::Appeal, at, &[Position::SecondBase]);
-    assert_eq!(hit(Second, tagged(Third)), (1, 2), "stretching it");
-    assert_eq!(hit(Second, tagged(Second)), (1, 1), "past second");
-    assert_eq!(hit(Third, tagged(Third)), (1, 2), "past third");
-    assert_eq!(hit(First, tagged(First)), (1, 1), "he may run past first");
-    assert_eq!(hit(Third, appealed(Second)), (1, 1), "missed second");
-    assert_eq!(hit(Home, appealed(Third)), (1, 2), "missed third");
-    assert_eq!(hit(Home, appealed(Home)), (1, 3), "missed home");
-    assert_eq!(hit(Second, appealed(First)), (0, 0), "missed first");
+    assert_eq!(hit(Second, tagged(Third)), (1, 2, "9.05(a)"), "stretching it");
+    assert_eq!(hit(Second, tagged(Second)), (1, 1, "9.06(c)"), "past second");
+    assert_eq!(hit(Third, tagged(Third)), (1, 2, "9.06(c)"), "past third");
+    assert_eq!(hit(First, tagged(First)), (1, 1, "9.05(a)"), "he may run past first");
+    assert_eq!(hit(Third, appealed(Second)), (1, 1, "9.06(d)"), "missed second");
+    assert_eq!(hit(Home, appealed(Third)), (1, 2, "9.06(d)"), "missed third");
+    assert_eq!(hit(Home, appealed(Home)), (1, 3, "9.06(d)"), "missed home");
+    assert_eq!(hit(Second, appealed(First)), (0, 0, "9.06(d)"), "missed first");
 }
 
 /// 9.10(a)(1): who turns the ball's way so that an out results has an assist: 1-6-3.

@@ -358,6 +358,9 @@ fn nobody_runs_on_a_dead_ball() {
             assert_eq!(given.situation().score, [1, 0], "{call:?} {cause:?}");
         }
     }
+    // So does an out that the umpire calls: a runner who hindered the fielder under the foul fly (OBR 6.01(a)).
+    let hindered = Move::out(Start::Third, Out::new(How::Interference, Home, &[Position::ThirdBase]));
+    assert!(book.game().preview(pitch_with(Call::Foul, &[hindered])).is_ok());
     // With the result alone seen it is no different.
     for result in [UnseenResult::HitByPitch, UnseenResult::CatcherInterference] {
         let action = Action { moves: vec![by(Third, Home, Cause::WildPitch)], misplays: Vec::new() };

@@ -107,6 +107,15 @@ fn on_the_batters_error_only_the_runner_from_third_with_fewer_than_two_out_is_ba
 }
 
 #[test]
+fn a_run_on_a_sacrifice_fly_says_so() {
+    // 9.04(a)(1): from third after the catch; who comes in behind him from second did so on the ball too.
+    let mut book = Scorer::nine();
+    book.double(&[]).single(&[to(Second, Third)]).walk();
+    book.fly_out(&[to(Third, Home), to(Second, Home)]);
+    assert_eq!(batted_in(&book), [(true, Because::SacrificeFly), (true, Because::BattedIn)]);
+}
+
+#[test]
 fn a_judgment_on_one_runner_says_nothing_of_another() {
     let mut book = Scorer::nine();
     book.triple(&[]).double(&[to(Third, Home)]);
