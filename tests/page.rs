@@ -3,7 +3,8 @@
 
 use benchbook_stats::code::{Preset, presets};
 use benchbook_stats::field::Base::{self, First, Home, Second, Third};
-use benchbook_stats::field::{Count, Outs, Position, Side};
+use benchbook_stats::field::{Count, Half, Outs, Position, Side};
+use benchbook_stats::game::Phase;
 use benchbook_stats::lines::BattingLine;
 use benchbook_stats::log::{Call, Cause, Event, How, Leg, Misplay, MisplayKind, Move, Out, Start, Trajectory};
 use benchbook_stats::rates::{earned_run_average, on_base};
@@ -52,6 +53,31 @@ fn a_hit_is_worth_the_last_base_held() {
     assert_eq!(hit(Home, appealed(Third)), (1, 2, "9.06(d)"), "missed third");
     assert_eq!(hit(Home, appealed(Home)), (1, 3, "9.06(d)"), "missed home");
     assert_eq!(hit(Second, appealed(First)), (0, 0, "9.06(d)"), "missed first");
+}
+
+/// 9.06(f): the winning run is the one that breaks the tie, whatever the score.
+#[test]
+fn a_game_ending_hit_at_one_all_and_one_behind() {
+    for behind in [false, true] {
+        let mut book = Scorer::nine();
+        book.home_run();
+        if behind {
+            book.home_run();
+        }
+        book.side_retired().home_run().side_retired().halves(15);
+        assert_eq!((book.game().situation().inning, book.game().situation().half), (9, Half::Bottom));
+        if behind {
+            book.triple(&[]).walk().walk();
+            // Two come in; the second of them, from second, needed two bases.
+            book.triple(&[by(Third, Home, Cause::Play), by(Second, Home, Cause::Play), by(First, Home, Cause::Play)]);
+        } else {
+            book.triple(&[]).double(&[by(Third, Home, Cause::Play)]);
+        }
+        assert!(matches!(book.game().situation().phase, Phase::Over(_)));
+        let last = Book::of(book.game()).plays(book.game()).last().and_then(|(_, judged)| judged.result.clone());
+        let bases = if behind { 2 } else { 1 };
+        assert_eq!(last.map(|r| r.verdict.hit_bases()), Some(Some(bases)));
+    }
 }
 
 /// 9.10(a)(1): who turns the ball's way so that an out results has an assist: 1-6-3.

@@ -107,6 +107,26 @@ fn on_the_batters_error_only_the_runner_from_third_with_fewer_than_two_out_is_ba
 }
 
 #[test]
+fn a_fly_dropped_with_two_out_is_no_sacrifice() {
+    // 9.08(d): before two are out.
+    let mut book = Scorer::nine();
+    let dropped = Misplay::new(LeftField, MisplayKind::DroppedFly);
+    book.strikeout().strikeout().triple(&[]).reaches_on(dropped, &[to(Third, Home)]);
+    assert_eq!(result(&book), BatterResult::ReachedOnError(LeftField));
+}
+
+#[test]
+fn a_force_and_a_tag_ahead_of_a_safe_batter_are_no_ground_ball_double_play() {
+    // 9.02(a)(17): a force and reverse-force play has the batter out at first.
+    let mut book = Scorer::nine();
+    let at_home = runner_out(Third, How::Tag, Home, &[Shortstop, SecondBase, Catcher]);
+    book.triple(&[]).walk();
+    book.in_play(grounder(Shortstop), &[forced(First, Second), at_home], batter_safe(First, Cause::Choice), &[]);
+    assert_eq!(judged(&book).grounded_into_double_play, None);
+    assert_eq!(credits(&book, Credit::DoublePlay), [Catcher, SecondBase, Shortstop]);
+}
+
+#[test]
 fn a_run_on_a_sacrifice_fly_says_so() {
     // 9.04(a)(1): from third after the catch; who comes in behind him from second did so on the ball too.
     let mut book = Scorer::nine();
