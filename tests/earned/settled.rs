@@ -27,6 +27,29 @@ fn provisional_until_the_half_is_over() {
     assert!(runs(book.game()).iter().all(|c| !c.provisional));
 }
 
+/// A half-inning that the umpire ended is over, and so is what was open in it, though the next one is under way.
+#[test]
+fn not_provisional_after_a_half_ended_by_rule() {
+    let mut book = Scorer::nine();
+    book.walk().running(&[by(First, Second, Cause::PassedBall)]).single(&[to(Second, Home)]);
+    assert!(last(&book).provisional);
+    book.record(Event::EndHalf { why: String::new() }).strikeout();
+    assert!(!last(&book).provisional);
+    charged(&book, &[(PETER, 1, 0)], (1, 0));
+}
+
+/// Open for the reliever is open, though for the team three should have been out (9.16(i)).
+#[test]
+fn provisional_for_the_reliever_alone() {
+    let mut book = Scorer::nine();
+    book.strikeout().strikeout().error(Position::Shortstop, &[]).relieve(ROGER);
+    book.walk().running(&[by(Second, Third, Cause::PassedBall), by(First, Second, Cause::PassedBall)]);
+    book.single(&[to(Third, Home), to(Second, Home)]);
+    assert!(last(&book).provisional, "{:?}", last(&book));
+    book.strikeout();
+    charged(&book, &[(PETER, 1, 0), (ROGER, 1, 0)], (2, 0));
+}
+
 /// Once three should be out, the reconstruction is closed though play goes on.
 #[test]
 fn not_provisional_after_the_third_out_that_should_have_been() {

@@ -83,7 +83,9 @@ pub(super) fn left_by_side(game: &Game, account: &Account, side: Side) -> Vec<Ev
         let runners = half.left_on_base.unwrap_or_else(|| game.situation().runners().count() as u8);
         let told = account.halves.iter().find(|h| (h.inning, h.half) == (half.inning, half.half));
         let last = told.and_then(|h| h.lines.last()).map(|line| line.entry);
-        let entry = last.or_else(|| game.steps().get(half.first_step).map(|step| step.entry))?;
+        // Runners placed by rule stand there before anything has happened in the half.
+        let begun = || game.steps().get(half.first_step).or(game.steps().last()).map(|step| step.entry);
+        let entry = last.or_else(begun)?;
         let ruled = Ruled::LeftOnBase { batter: None, runners };
         (runners > 0).then(|| evidence(entry, ruled, runners.into(), Because::LeftStanding, "9.03(c)"))
     };
