@@ -1,5 +1,5 @@
 import { drawn, expect, test, watchErrors } from '../support/app.ts';
-import { bring, journal, startGame, takeHome, toClubhouse } from '../support/clubhouse.ts';
+import { bring, drop, journal, startGame, takeHome, toClubhouse } from '../support/clubhouse.ts';
 
 const entries = [
   '{"id":1,"at":1790000000000,"event":{"team":{"side":"visitors","name":"Quarry Hill"}}}',
@@ -98,11 +98,7 @@ test('a good file beside a bad one still comes in', async ({ page }) => {
 });
 
 test('a file can be dropped on the Clubhouse', async ({ page }) => {
-  await page.locator('.clubhouse').evaluate((main, text) => {
-    const dataTransfer = new DataTransfer();
-    dataTransfer.items.add(new File([text], 'dropped.json'));
-    main.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
-  }, gameFile(entries));
+  await drop(page, gameFile(entries));
   await expect(page.locator('.said')).toContainText(`${title} is here.`);
 });
 

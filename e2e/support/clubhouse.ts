@@ -25,6 +25,15 @@ export async function bring(page: Page, ...files: { name: string; text: string |
   );
 }
 
+/** Drops a file on the Clubhouse. Unlike a file that is picked by the test runner, this leaves nothing held in the page. */
+export async function drop(page: Page, text: string): Promise<void> {
+  await page.locator('.clubhouse').evaluate((main, text) => {
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File([text], 'dropped.json'));
+    main.dispatchEvent(new DragEvent('drop', { dataTransfer, bubbles: true, cancelable: true }));
+  }, text);
+}
+
 /** Takes a game home and gives back the file's name and text. */
 export async function takeHome(page: Page, title: string): Promise<{ name: string; text: string }> {
   const [download] = await Promise.all([
