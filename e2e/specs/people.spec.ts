@@ -123,6 +123,7 @@ test('hands and age are kept, and the Mound looks up the age @shapes', async ({ 
   await page.reload();
   await side(page, 1).getByRole('button', { name: 'Bats, throws, age' }).tap();
   await expect(page.getByLabel('Bats, Batter 1').last().locator('option:checked')).toHaveText('Both');
+  await page.getByRole('button', { name: 'Play ball' }).tap();
   await page.getByRole('link', { name: 'Mound', exact: true }).tap();
   await expect(page.locator('main.mound')).toContainText('Ages 11 to 12');
 });
