@@ -220,11 +220,6 @@ impl Position {
         self.number() >= 7
     }
 
-    /// Inside an English sentence.
-    pub fn name(self) -> String {
-        self.said(Language::English)
-    }
-
     /// Inside a sentence, in a language.
     pub fn said(self, language: Language) -> String {
         match self {

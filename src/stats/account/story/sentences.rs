@@ -28,7 +28,7 @@ impl Sentence {
     pub fn said(&self, language: Language, who: Who) -> String {
         let team = |side: Side| (who.team)(side);
         match self {
-            Self::Result(result) => of_result(result, language, who),
+            Self::Result(result) => of_result(*result, language, who),
             Self::Before { ours, theirs, .. } if ours == theirs => {
                 say!(language, "story-was-level", runs = *ours)
             }
@@ -57,8 +57,8 @@ fn half(inning: u8, half: Half, language: Language) -> String {
     }
 }
 
-fn of_result(result: &Result, language: Language, who: Who) -> String {
-    let Result { how, score, inning, regulation, .. } = *result;
+fn of_result(result: Result, language: Language, who: Who) -> String {
+    let Result { how, score, inning, regulation, .. } = result;
     let visitors = (who.team)(Side::Visitors);
     let home = (who.team)(Side::Home);
     let in_half = half(inning, result.half, language);
