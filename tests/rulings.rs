@@ -426,6 +426,14 @@ fn grounding_into_a_double_play_takes_a_force() {
     let both = [forced(Second, Third), forced(First, Second)];
     book.in_play(grounder(ThirdBase), &both, batter_safe(First, Cause::Choice), &[]);
     assert!(is_one(&book), "two forces");
+    // 9.03(d): undone by the appeal of an improper batter, it never was.
+    let mut book = Scorer::nine();
+    book.walk().record(Event::BatterUp { player: PlayerId(4) });
+    book.in_play(grounder(Shortstop), &[forced(First, Second)], at_first(), &[]);
+    assert!(is_one(&book), "before the appeal");
+    book.record(Event::OutOfTurnAppeal);
+    let game = book.game();
+    assert!(Book::of(game).plays(game).all(|(_, judged)| judged.grounded_into_double_play.is_none()), "undone");
     // One force, and the batter out at second trying for more.
     let mut book = Scorer::nine();
     let stretched = Move {

@@ -134,3 +134,13 @@ fn nobody_pitches() {
     book.home_run();
     assert_eq!(to_the_end(&mut book), Decisions::default());
 }
+
+/// 9.18: a complete game is outs pitched; who has put nobody out has none, as things stand.
+#[test]
+fn no_complete_game_before_the_first_out() {
+    let mut book = Scorer::nine();
+    book.walk();
+    assert!(decisions(book.game()).complete_games.is_empty() && decisions(book.game()).shutouts.is_empty());
+    book.strikeout();
+    assert!(decisions(book.game()).has_complete_game(PETER) && decisions(book.game()).has_shutout(PETER));
+}

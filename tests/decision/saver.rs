@@ -55,6 +55,7 @@ fn rule_9_19_d_3_three_innings() {
             book.judge(Judgment::EffectiveFinish { pitcher: ROGER, yes: false });
             assert_eq!(decisions(book.game()).save, None);
             book.judge(Judgment::EffectiveFinish { pitcher: ROGER, yes: true });
+            book.judge(Judgment::EffectiveFinish { pitcher: PETER, yes: false });
             assert_eq!(decisions(book.game()).save_of(), Some(ROGER));
         }
     }

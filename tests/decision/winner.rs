@@ -245,6 +245,33 @@ fn rule_9_17_c_brief_and_ineffective() {
     assert_eq!((decided.win_of(), decided.save_of()), (Some(ROGER), Some(SIERRA)));
 }
 
+/// 9.17(b) Comment: a full inning without a run is more than two innings with one; the runs are weighed by the outs.
+#[test]
+fn rule_9_17_b_comment_runs_by_the_inning() {
+    let mut book = home_leads_by(6);
+    play_to(&mut book, 5, Half::Top);
+    book.relieve(ROGER).home_run();
+    play_to(&mut book, 7, Half::Top);
+    book.relieve(SIERRA);
+    play_to(&mut book, 8, Half::Top);
+    book.relieve(PlayerId(113)).home_run().home_run();
+    assert_eq!(to_the_end(&mut book).win_of(), Some(SIERRA));
+}
+
+/// 9.17(c) Comment: nobody after the ineffective one was better: one put nobody out, the others were as ineffective.
+#[test]
+fn rule_9_17_c_comment_nobody_after_him_was_effective() {
+    let mut book = home_leads_by(1);
+    play_to(&mut book, 8, Half::Top);
+    book.strikeout().strikeout().single(&[]).relieve(ROGER).home_run().strikeout();
+    home_runs(&mut book, 9);
+    book.side_retired().relieve(SIERRA).walk().relieve(PlayerId(113)).home_run().home_run().strikeout().strikeout();
+    book.relieve(PlayerId(114)).home_run().home_run();
+    let decided = to_the_end(&mut book);
+    assert_eq!(decided.win.map(|w| (w.pitcher, w.rule)), Some((ROGER, "9.17(a)")));
+    assert_eq!(decided.question, None);
+}
+
 /// 9.17(c) needs a succeeding pitcher who keeps the lead; and one full inning is not brief, one earned run not two.
 #[test]
 fn rule_9_17_c_does_not_apply() {

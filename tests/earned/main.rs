@@ -3,6 +3,7 @@
 //! memory. A name in the rule book's examples stands for a batter: Abel is the first, Baker the second ...
 
 mod advanced;
+mod either_side;
 mod examples;
 mod published;
 mod reasons;

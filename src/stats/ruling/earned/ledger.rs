@@ -324,7 +324,7 @@ impl Ledger {
         let on_base = |key| play.before.runners().any(|(_, r)| r.key == key) || play.moves.iter().any(|m| m.key == key);
         let mut least = 0;
         for runner in self.runners.iter_mut().rev().filter(|r| r.is_fair() && !r.gone) {
-            if granted > 0 && !on_base(runner.key) {
+            if !on_base(runner.key) {
                 runner.at = (runner.at + granted).min(HOME);
             }
             // Nobody is passed: he is at least one base ahead of the next one behind him.

@@ -64,7 +64,7 @@ impl<'a> Reading<'a> {
         };
         if let Some(m) = play.batter_move() {
             reading.batter = reading.fared(m, result);
-            if m.out.is_none() && reading.hit == 0 && reading.is_choice(m, result) {
+            if m.out.is_none() && reading.is_choice(m, result) {
                 reading.newcomer = Some(m.key);
             }
         }
