@@ -207,7 +207,8 @@ fn types() -> Result<Totals> {
 fn desk() -> Result<PathBuf> {
     run::run(&mut cargo(&["build", "--package", "benchbook", "--quiet"]), "Building the desk")?;
     let program = format!("benchbook{}", env::consts::EXE_SUFFIX);
-    Ok(places::root().join("target").join("debug").join(program))
+    // Beside this program: the target folder may be elsewhere.
+    Ok(env::current_exe()?.with_file_name(program))
 }
 
 fn browser_tests(args: &TestArgs) -> Result<Totals> {
