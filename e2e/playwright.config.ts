@@ -1,6 +1,9 @@
 import { defineConfig } from '@playwright/test';
 import { browserOptions, given, OTHERS, OUT, SHAPES } from './support/settings.ts';
 
+/** Whole games, minutes each. */
+const LONG = /(soak|whole-game)\.spec/;
+
 // `cargo xtask test` starts a server for dist/ and passes its address and the browser.
 export default defineConfig({
   testDir: 'specs',
@@ -13,8 +16,9 @@ export default defineConfig({
   ...(process.env.BENCHBOOK_FIGURES ? {} : { grepInvert: /@figures/ }),
   // A test that passes only now and then is a failing test.
   retries: 0,
-  // Times are measured and browsers killed here: one at a time.
-  workers: 1,
+  // Figures are of a browser that has the machine for itself.
+  workers: process.env.BENCHBOOK_FIGURES ? 1 : 2,
+  fullyParallel: true,
   forbidOnly: Boolean(process.env.CI),
   reporter: [['list'], ['json', { outputFile: process.env.BENCHBOOK_REPORT ?? `${OUT}/report.json` }]],
   use: {
@@ -25,7 +29,9 @@ export default defineConfig({
     launchOptions: browserOptions(),
   },
   projects: [
-    { name: 'tablet', use: { viewport: SHAPES.tablet } },
+    // The longest begin first, or one worker would wait for them at the end.
+    { name: 'long', testMatch: LONG, use: { viewport: SHAPES.tablet } },
+    { name: 'tablet', testIgnore: LONG, use: { viewport: SHAPES.tablet } },
     // The other shapes run what is about shape: tag a test @shapes to have it run on all.
     { name: 'landscape', grep: /@shapes/, use: { viewport: SHAPES.landscape } },
     { name: 'phone', grep: /@shapes/, use: { viewport: SHAPES.phone } },
