@@ -39,7 +39,7 @@ fn the_paper_game() {
         english(&game),
         [
             "Pier Nine Lanterns beat Millrace Otters 7–6.",
-            "It was 6–6.",
+            "The teams were tied 6–6.",
             "In the bottom of the 9th Delphine Abara won it for Pier Nine Lanterns with a two-base hit, 7–6.",
             "Nadia Corvane was the winning pitcher: 1 inning, 1 hit, 1 run (1 earned), no walks, 1 strikeout.",
             "Yusra Halvorsen was the losing pitcher: 1⅓ innings, no hits, 1 run (1 earned), 1 walk, 1 strikeout.",
@@ -136,7 +136,7 @@ fn from_behind_and_saved() {
     let story = Story::of(game).expect("a story");
     let words = english(game);
     assert_eq!(words[0], "Home beat Visitors 2–1.");
-    assert_eq!(words[1], "It was 1–1.");
+    assert_eq!(words[1], "The teams were tied 1–1.");
     assert_eq!(words[2], "In the bottom of the 8th Batter 7 put Home ahead for good with a single, 2–1.");
     let ahead = story.sentences.iter().find_map(|s| match s {
         Sentence::Ahead(ahead) => Some(*ahead),

@@ -62,6 +62,7 @@ test('the Book is told in Spanish, and nothing scrolls sideways @shapes', async 
   await expect(page.getByLabel('Idioma')).toBeVisible();
   await page.goto(book);
   await expect(page.locator('.story')).toContainText('Victoria de Pier Nine Lanterns sobre Millrace Otters, 7–6.');
+  await expect(page.getByRole('region', { name: 'Al bate' }).first()).toContainText('Oona Baptista BE-2B');
   for (const tab of ['Box score', 'Jugada por jugada', 'Hoja de anotación', 'Gráficas']) {
     await page.getByRole('button', { name: tab }).tap();
     const wider = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);

@@ -230,3 +230,21 @@ test('the scoresheet has a square for every turn, and prints on one page a side'
     expect(pdf.toString('latin1').match(/\/Type \/Page\b/g), format).toHaveLength(2);
   }
 });
+
+test('on paper the box score takes a page a side, the plays two columns, all black on white', async ({ page }) => {
+  await harbor(page, 'book');
+  await page.evaluate(() => (document.documentElement.dataset.light = 'night'));
+  const pages = async (name: string) => {
+    await page.getByRole('button', { name, exact: true }).tap();
+    const pdf = await page.pdf({ format: 'A4' });
+    return pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length;
+  };
+  expect(await pages('Play by play')).toBeLessThanOrEqual(3);
+  expect(await pages('Box score')).toBe(2);
+  await page.emulateMedia({ media: 'print' });
+  const seen = await page.locator('.scoreboard, .boxes .side, .boxes td').evaluateAll((all) =>
+    all.map((el) => [getComputedStyle(el).color, getComputedStyle(el).backgroundColor].join(' on ')),
+  );
+  expect(new Set(seen)).toEqual(new Set(['rgb(0, 0, 0) on rgb(255, 255, 255)', 'rgb(0, 0, 0) on rgba(0, 0, 0, 0)']));
+  await expect(page.getByRole('button', { name: 'Scoresheet' })).toBeHidden();
+});

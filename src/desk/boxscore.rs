@@ -69,7 +69,7 @@ pub fn line_score(score: &LineScore, out: &mut impl Write) -> io::Result<()> {
 pub fn batting(side: &SideBox, out: &mut impl Write) -> io::Result<()> {
     let row = |line: &BattingLine, name: String| {
         let counts = [line.at_bats, line.runs, line.hits, line.runs_batted_in, line.walks, line.strikeouts];
-        [name, line.posts.clone()].into_iter().chain(counts.map(|n| n.to_string()))
+        [name, line.posts.to_string()].into_iter().chain(counts.map(|n| n.to_string()))
     };
     let team = format!("{} batting", fit(&plain(&side.team), 22));
     let mut table = Table::new(2, [team.as_str(), "", "AB", "R", "H", "BI", "BB", "SO"]);

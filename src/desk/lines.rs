@@ -159,7 +159,7 @@ fn batting(side: &SideBox, out: &mut impl Write) -> io::Result<()> {
             l.left_on_base,
         ];
         let rates = [l.average(), l.on_base(), l.slugging()];
-        [l.name.clone(), l.posts.clone()]
+        [l.name.clone(), l.posts.to_string()]
             .into_iter()
             .chain(counts.map(|n| n.to_string()))
             .chain(rates.map(|rate| rate.to_string()))

@@ -215,6 +215,22 @@ impl Position {
         }
     }
 
+    /// The box score's abbreviation in a language.
+    pub fn short(self, language: Language) -> String {
+        match self {
+            Self::Pitcher => say!(language, "short-pitcher"),
+            Self::Catcher => say!(language, "short-catcher"),
+            Self::FirstBase => say!(language, "short-first-base"),
+            Self::SecondBase => say!(language, "short-second-base"),
+            Self::ThirdBase => say!(language, "short-third-base"),
+            Self::Shortstop => say!(language, "short-shortstop"),
+            Self::LeftField => say!(language, "short-left-field"),
+            Self::CenterField => say!(language, "short-center-field"),
+            Self::RightField => say!(language, "short-right-field"),
+            Self::ShortField => say!(language, "short-short-field"),
+        }
+    }
+
     /// True for 7, 8, 9 and 10.
     pub const fn is_outfield(self) -> bool {
         self.number() >= 7
@@ -310,6 +326,15 @@ impl Post {
             Self::Fields(position) => position.abbreviation(),
             Self::DesignatedHitter => "DH",
             Self::ExtraHitter => "EH",
+        }
+    }
+
+    /// The box score's abbreviation in a language.
+    pub fn short(self, language: Language) -> String {
+        match self {
+            Self::Fields(position) => position.short(language),
+            Self::DesignatedHitter => say!(language, "short-designated-hitter"),
+            Self::ExtraHitter => say!(language, "short-extra-hitter"),
         }
     }
 }

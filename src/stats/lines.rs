@@ -5,7 +5,7 @@ use serde::Serialize;
 use crate::field::{Outs, Position, Side};
 use crate::game::Game;
 use crate::ruling::Book;
-use crate::team::PlayerId;
+use crate::team::{Duties, PlayerId};
 
 mod batting;
 mod fielding;
@@ -125,10 +125,10 @@ fn side_box(game: &Game, book: &Book, side: Side) -> SideBox {
 }
 
 /// Posts as a box score prints them: "PH-SS".
-fn duties(game: &Game, side: Side, player: PlayerId) -> String {
-    let Some(lineup) = game.lineup(side) else { return String::new() };
+fn duties(game: &Game, side: Side, player: PlayerId) -> Duties {
+    let Some(lineup) = game.lineup(side) else { return Duties::default() };
     let part = lineup.appearances().into_iter().find(|a| a.player == player).map(|a| a.duties.clone());
-    part.unwrap_or_default().iter().map(|d| d.abbreviation()).collect::<Vec<_>>().join("-")
+    Duties(part.unwrap_or_default())
 }
 
 /// The posts at which outs were played, most common order of the field.

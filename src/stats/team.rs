@@ -6,7 +6,7 @@ use crate::field::{Position, Post};
 
 mod lineup;
 
-pub use lineup::{Appearance, Duty, Lineup};
+pub use lineup::{Appearance, Duties, Duty, Lineup};
 
 /// A player within one game. Numbers are given out by whoever writes the log and never reused in it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]

@@ -328,7 +328,7 @@ fn substituted(language: Language, outgoing: String, incoming: String, role: Rol
                 say!(language, "sub-fielder", incoming = incoming, outgoing = outgoing, position = position)
             }
             None => {
-                let post = post.abbreviation();
+                let post = post.short(language);
                 say!(language, "sub-other", incoming = incoming, outgoing = outgoing, post = post)
             }
         },
@@ -344,7 +344,7 @@ fn changed(language: Language, change: &Change, names: Names) -> String {
             let posts: Vec<_> = to
                 .iter()
                 .map(|a| {
-                    let to = a.post.position().map_or_else(|| a.post.abbreviation().to_owned(), |p| p.said(language));
+                    let to = a.post.position().map_or_else(|| a.post.short(language), |p| p.said(language));
                     say!(language, "change-shift-one", player = names(a.player), to = to)
                 })
                 .collect();

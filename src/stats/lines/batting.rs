@@ -8,7 +8,7 @@ use crate::game::{Game, Play};
 use crate::log::Start;
 use crate::rates::{self, Rate};
 use crate::ruling::{BatterResult, Book, Theft};
-use crate::team::PlayerId;
+use crate::team::{Duties, PlayerId};
 
 /// What one player did at bat and on the bases.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
@@ -21,7 +21,8 @@ pub struct BattingLine {
     /// Batting place, 1 for the leadoff batter; `None` for those who fielded only, and in totals.
     pub place: Option<u8>,
     /// Posts as a box score prints them: "PH-SS".
-    pub posts: String,
+    #[cfg_attr(feature = "schema", schemars(with = "String"))]
+    pub posts: Duties,
     /// Turns at the plate that ended, charged to him.
     pub plate_appearances: u32,
     /// At bats (OBR 9.02(a)(1)).

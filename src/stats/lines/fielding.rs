@@ -7,7 +7,7 @@ use crate::field::{Outs, Position, Side};
 use crate::game::Game;
 use crate::rates::{self, Rate};
 use crate::ruling::{Book, Credit, GotAway, Theft};
-use crate::team::PlayerId;
+use crate::team::{Duties, PlayerId};
 
 /// What one player did in the field.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
@@ -18,7 +18,8 @@ pub struct FieldingLine {
     /// Name, shirt number or batting place.
     pub name: String,
     /// Posts as a box score prints them.
-    pub posts: String,
+    #[cfg_attr(feature = "schema", schemars(with = "String"))]
+    pub posts: Duties,
     /// Outs made while he was in the field, by position.
     pub played: PlayedOuts,
     /// Putouts (OBR 9.09).

@@ -3,7 +3,7 @@
 use crate::field::Side;
 use crate::game::Game;
 use crate::lines::BattingLine;
-use crate::team::PlayerId;
+use crate::team::{Duties, PlayerId};
 
 /// One batting place.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -24,7 +24,7 @@ pub struct Listed {
     /// Number on the shirt, empty if unknown.
     pub number: String,
     /// Posts: "PH-SS".
-    pub posts: String,
+    pub posts: Duties,
     /// At bat.
     pub totals: Totals,
 }

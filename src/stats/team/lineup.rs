@@ -4,6 +4,9 @@ use super::{Assignment, Card, Change, PlayerId, Role};
 use crate::code::{Code, Reentry};
 use crate::field::{Position, Post};
 use crate::game::Refusal;
+use crate::words::{Language, say};
+use serde::{Serialize, Serializer};
+use std::fmt;
 
 /// Places a batting order may have. No code comes near it; a damaged file may.
 const MOST_PLACES: usize = 99;
@@ -27,6 +30,42 @@ impl Duty {
             Self::PinchHitter => "PH",
             Self::PinchRunner => "PR",
         }
+    }
+
+    /// The box score's abbreviation in a language.
+    pub fn short(self, language: Language) -> String {
+        match self {
+            Self::Post(post) => post.short(language),
+            Self::PinchHitter => say!(language, "short-pinch-hitter"),
+            Self::PinchRunner => say!(language, "short-pinch-runner"),
+        }
+    }
+}
+
+/// All that a player has done, in order. As a string it is what an English box score prints: "PH-SS".
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Duties(pub Vec<Duty>);
+
+impl Duties {
+    /// As a box score in a language prints them.
+    pub fn short(&self, language: Language) -> String {
+        self.0.iter().map(|duty| duty.short(language)).collect::<Vec<_>>().join("-")
+    }
+}
+
+impl fmt::Display for Duties {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        for (i, duty) in self.0.iter().enumerate() {
+            f.write_str(if i > 0 { "-" } else { "" })?;
+            f.write_str(duty.abbreviation())?;
+        }
+        Ok(())
+    }
+}
+
+impl Serialize for Duties {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
     }
 }
 

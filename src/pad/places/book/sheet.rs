@@ -117,7 +117,7 @@ fn listed(player: &Listed) -> impl IntoView + use<> {
             " "
             {player.name.clone()}
             " "
-            <i>{player.posts.clone()}</i>
+            <i>{player.posts.short(language())}</i>
         </span>
     }
 }

@@ -10,7 +10,7 @@ use leptos::prelude::*;
 use super::proof::Proof;
 use super::why::Asked;
 use super::{Reading, words};
-use crate::words::say;
+use crate::words::{language, say};
 
 mod notes;
 
@@ -119,7 +119,7 @@ fn batter(side: Side, line: &BattingLine, follows: bool) -> impl IntoView + use<
             <th scope="row" class:follows=follows>
                 <span class="who">{name}</span>
                 " "
-                <span class="posts">{line.posts.clone()}</span>
+                <span class="posts">{line.posts.short(language())}</span>
             </th>
             {cell(number(Batting::AtBats), line.at_bats)}
             {cell(number(Batting::Runs), line.runs)}
@@ -201,7 +201,7 @@ fn Decision(
             aria-label=label
             on:click=move |_| reading.asked.set(Some(Number::Decision(id)))
         >
-            {letter}
+            <span>{letter}</span>
         </button>
     }
 }
@@ -225,7 +225,7 @@ fn fielder(line: &FieldingLine) -> impl IntoView + use<> {
     let name = if line.player.is_some() { line.name.clone() } else { say!("book-totals") };
     view! {
         <tr class:total=line.player.is_none()>
-            <th scope="row"><span class="who">{name}</span>" "<span class="posts">{line.posts.clone()}</span></th>
+            <th scope="row"><span class="who">{name}</span>" "<span class="posts">{line.posts.short(language())}</span></th>
             {cell(number(Credit::Putout), line.putouts)}
             {cell(number(Credit::Assist), line.assists)}
             {cell(number(Credit::Error), line.errors)}

@@ -17,17 +17,10 @@ pub fn side(side: Side) -> String {
 /// "6 SS", "DH".
 pub fn post(post: Post) -> String {
     match post {
-        Post::Fields(Position::Pitcher) => say!("card-post-pitcher"),
-        Post::Fields(Position::Catcher) => say!("card-post-catcher"),
-        Post::Fields(Position::FirstBase) => say!("card-post-first-base"),
-        Post::Fields(Position::SecondBase) => say!("card-post-second-base"),
-        Post::Fields(Position::ThirdBase) => say!("card-post-third-base"),
-        Post::Fields(Position::Shortstop) => say!("card-post-shortstop"),
-        Post::Fields(Position::LeftField) => say!("card-post-left-field"),
-        Post::Fields(Position::CenterField) => say!("card-post-center-field"),
-        Post::Fields(Position::RightField) => say!("card-post-right-field"),
-        Post::Fields(Position::ShortField) => say!("card-post-short-field"),
-        Post::DesignatedHitter => say!("card-post-designated-hitter"),
+        // Which has no other name than its number.
+        Post::Fields(Position::ShortField) => Position::ShortField.short(language()),
+        Post::Fields(position) => format!("{} {}", position.number(), position.short(language())),
+        Post::DesignatedHitter => post.short(language()),
         Post::ExtraHitter => say!("card-post-extra-hitter"),
     }
 }

@@ -8,8 +8,8 @@ use leptos::prelude::*;
 
 use super::gesture::{Chosen, Gesture};
 use super::hand::Hand;
-use super::{telling, words};
-use crate::words::say;
+use super::telling;
+use crate::words::{language, say};
 
 /// Who is to be changed, as the game knows them.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -46,7 +46,7 @@ impl Leaving {
     }
 
     fn title(&self, game: &Game) -> String {
-        let (name, post) = (game.label(self.player), words::post(self.post));
+        let (name, post) = (game.label(self.player), self.post.short(language()));
         match self.chosen {
             Chosen::Batter => say!("plate-pinch-hitter-for", name = name, post = post),
             Chosen::Runner(_) => say!("plate-pinch-runner-for", name = name, post = post),
@@ -98,7 +98,7 @@ fn Everybody() -> impl IntoView {
         let rows = hand.game(|game| {
             let lineup = game.lineup(side)?;
             let rows = lineup.batting_order().filter_map(|(place, player, post)| {
-                let post = words::post(post);
+                let post = post.short(language());
                 let row = |id| say!("plate-player-row", place = place + 1, name = game.label(id), post = post);
                 player.map(|id| (place, row(id)))
             });
@@ -249,7 +249,11 @@ fn Swap(
         hand.game(|game| {
             let lineup = game.lineup(leaving.side)?;
             let others = lineup.everyone().filter(|a| a.player != leaving.player && a.post != leaving.post);
-            Some(others.map(|a| (a, format!("{} {}", words::post(a.post), game.label(a.player)))).collect::<Vec<_>>())
+            Some(
+                others
+                    .map(|a| (a, format!("{} {}", a.post.short(language()), game.label(a.player))))
+                    .collect::<Vec<_>>(),
+            )
         })
         .unwrap_or_default()
     };

@@ -1,7 +1,7 @@
 //! The Plate's words for what the book has a name for: a call, a base, a cause. Which one, not how it is said: that is
 //! the catalogue's (`words/LANGUAGE/plate.ftl`). Sentences about a play are in [`super::telling`].
 
-use benchbook_stats::field::{Base, Count, Half, Position, Post, Side};
+use benchbook_stats::field::{Base, Count, Half, Position, Side};
 use benchbook_stats::game::{Ending, Game, Phase, Situation};
 use benchbook_stats::log::{
     Attempt, Call, Cause, How, Judgment, MisplayKind, PitchKind, Reached, SpeedUnit, Trajectory, UnseenResult,
@@ -123,26 +123,6 @@ pub fn position(position: Position) -> String {
         Position::CenterField => say!("plate-center"),
         Position::RightField => say!("plate-right"),
         Position::ShortField => say!("plate-short-field"),
-    }
-}
-
-/// What somebody plays, as the lineup card abbreviates it.
-pub fn post(post: Post) -> String {
-    match post {
-        Post::DesignatedHitter => say!("plate-post-designated-hitter"),
-        Post::ExtraHitter => say!("plate-post-extra-hitter"),
-        Post::Fields(position) => match position {
-            Position::Pitcher => say!("plate-post-pitcher"),
-            Position::Catcher => say!("plate-post-catcher"),
-            Position::FirstBase => say!("plate-post-first"),
-            Position::SecondBase => say!("plate-post-second"),
-            Position::ThirdBase => say!("plate-post-third"),
-            Position::Shortstop => say!("plate-post-short"),
-            Position::LeftField => say!("plate-post-left"),
-            Position::CenterField => say!("plate-post-center"),
-            Position::RightField => say!("plate-post-right"),
-            Position::ShortField => say!("plate-post-short-field"),
-        },
     }
 }
 

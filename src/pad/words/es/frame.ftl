@@ -2,7 +2,7 @@
 frame-places = Lugares
 frame-clubhouse = Casa club
 frame-card = Lineup
-frame-plate = Home
+frame-plate = Plato
 frame-mound = Lomita
 frame-book = Libro
 frame-kept = ✓ listo

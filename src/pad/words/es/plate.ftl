@@ -1,5 +1,5 @@
 # The Plate.
-plate-place = Home
+plate-place = Plato
 plate-board = Pizarra
 plate-field = El campo: toca a quien fildeó la bola, o el lugar donde cayó
 plate-undo = Anula
@@ -130,18 +130,6 @@ plate-left = izquierdo
 plate-center = central
 plate-right = derecho
 plate-short-field = jardinero corto
-plate-post-pitcher = P
-plate-post-catcher = C
-plate-post-first = 1B
-plate-post-second = 2B
-plate-post-third = 3B
-plate-post-short = SS
-plate-post-left = JI
-plate-post-center = JC
-plate-post-right = JD
-plate-post-short-field = 10
-plate-post-designated-hitter = BD
-plate-post-extra-hitter = BE
 plate-fielder-label = { $number } { $position }, { $name }
 plate-runner-label = En { $base }: { $name }
 plate-batter-label = Al bate: { $name }

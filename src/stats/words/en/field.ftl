@@ -15,3 +15,19 @@ position-right-field = right fielder
 position-short-field = short fielder
 side-visitors = visitors
 side-home = home
+
+# As a box score and a lineup card abbreviate them.
+short-pitcher = P
+short-catcher = C
+short-first-base = 1B
+short-second-base = 2B
+short-third-base = 3B
+short-shortstop = SS
+short-left-field = LF
+short-center-field = CF
+short-right-field = RF
+short-short-field = 10
+short-designated-hitter = DH
+short-extra-hitter = EH
+short-pinch-hitter = PH
+short-pinch-runner = PR

@@ -37,7 +37,7 @@ story-tied =
 story-called-too-early = The umpire called the game in { $half }, before it was long enough to count. The score was { $visitors } { $first }, { $home } { $second }.
 story-suspended = The game is suspended in { $half } and is to be continued: { $visitors } { $first }, { $home } { $second }.
 story-forfeited = { $winner } won by forfeit over { $loser }. The score was { $ours }–{ $theirs } when play stopped.
-story-was-level = It was { $runs }–{ $runs }.
+story-was-level = The teams were tied { $runs }–{ $runs }.
 story-was-behind = { $team } trailed { $ours }–{ $theirs }.
 story-ahead =
     In { $half } { $batter } put { $team } ahead for good { $deed ->

@@ -19,7 +19,7 @@ story-tied =
 story-called-too-early = El umpire dio por terminado el juego en { $half }, antes de que valiera como juego. El marcador era { $visitors } { $first }, { $home } { $second }.
 story-suspended = El juego está suspendido en { $half } y se debe continuar: { $visitors } { $first }, { $home } { $second }.
 story-forfeited = Victoria por forfeit de { $winner } sobre { $loser }. El marcador era { $ours }–{ $theirs } cuando se detuvo el juego.
-story-was-level = Estaban { $runs }–{ $runs }.
+story-was-level = Iban empatados { $runs }–{ $runs }.
 story-was-behind = { $team } perdía { $ours }–{ $theirs }.
 story-ahead =
     En { $half } { $batter } puso al frente para siempre a { $team } { $deed ->

@@ -15,3 +15,19 @@ position-right-field = 右翼手
 position-short-field = ショートフィルダー
 side-visitors = ビジター
 side-home = ホーム
+
+# ボックススコアでの略号。
+short-pitcher = 投
+short-catcher = 捕
+short-first-base = 一
+short-second-base = 二
+short-third-base = 三
+short-shortstop = 遊
+short-left-field = 左
+short-center-field = 中
+short-right-field = 右
+short-short-field = 10
+short-designated-hitter = 指
+short-extra-hitter = EP
+short-pinch-hitter = 打
+short-pinch-runner = 走
