@@ -31,11 +31,11 @@ export default defineConfig({
   projects: [
     // The longest begin first, or one worker would wait for them at the end.
     { name: 'long', testMatch: LONG, use: { viewport: SHAPES.tablet } },
+    // With `--browsers all`.
+    ...OTHERS.map((name) => ({ name, testDir: 'others' })),
     { name: 'tablet', testIgnore: LONG, use: { viewport: SHAPES.tablet } },
     // The other shapes run what is about shape: tag a test @shapes to have it run on all.
     { name: 'landscape', grep: /@shapes/, use: { viewport: SHAPES.landscape } },
     { name: 'phone', grep: /@shapes/, use: { viewport: SHAPES.phone } },
-    // With `--browsers all`.
-    ...OTHERS.map((name) => ({ name, testDir: 'others' })),
   ],
 });
