@@ -5,6 +5,7 @@ use leptos::task::spawn_local;
 
 use crate::install::Offers;
 use crate::keep::{GameId, NotLoaded, Preferences};
+use crate::live::live;
 use crate::place::{self, Place, Room};
 use crate::places::Sign;
 use crate::places::book::Book;
@@ -59,11 +60,11 @@ fn OpenGame(
         let opened = scoring.open().await.map_or_else(Opening::Failed, |()| Opening::Open);
         opening.try_set(opened);
     });
-    move || match opening.get() {
+    live(move || match opening.get() {
         Opening::Reading => view! { <main aria-busy="true"></main> }.into_any(),
         Opening::Open => view! { <Rooms room=room/> }.into_any(),
         Opening::Failed(why) => view! { <NoGame why=why/> }.into_any(),
-    }
+    })
 }
 
 /// The place of the open game in which the scorer is.
@@ -74,12 +75,12 @@ fn Rooms(
 ) -> impl IntoView {
     view! {
         <Sign room=room/>
-        {move || match room.get() {
+        {live(move || match room.get() {
             Room::Card => view! { <Card/> }.into_any(),
             Room::Plate => view! { <Plate/> }.into_any(),
             Room::Mound => view! { <Mound/> }.into_any(),
             Room::Book => view! { <Book/> }.into_any(),
-        }}
+        })}
     }
 }
 

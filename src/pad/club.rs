@@ -6,6 +6,7 @@ use std::collections::BTreeMap;
 use benchbook_stats::field::{Post, Side};
 use benchbook_stats::game::Game;
 use benchbook_stats::log::{Entry, EntryId, Event};
+use benchbook_stats::order::put_in_order;
 use benchbook_stats::team::{Card, Player, PlayerId};
 use jiff::civil::Date;
 
@@ -104,7 +105,7 @@ impl Team {
         self.players.retain(|other| player_key(other).as_ref() != Some(&known_by));
         self.players.push(player.clone());
         let number = |player: &Player| (player.number.parse().unwrap_or(u32::MAX), player.number.clone());
-        self.players.sort_by(|a, b| number(a).cmp(&number(b)).then_with(|| a.name.cmp(&b.name)));
+        put_in_order(&mut self.players, |a, b| (number(a), &a.name) < (number(b), &b.name));
     }
 }
 
@@ -172,7 +173,10 @@ mod tests {
     pub(super) fn herons(day: &str, players: Vec<Player>, batters: usize) -> Vec<Event> {
         let side = Side::Home;
         let mut events = vec![
-            Event::Heading(benchbook_stats::log::Heading { date: day.parse().ok(), ..Default::default() }),
+            Event::Heading(benchbook_stats::log::Heading {
+                date: benchbook_stats::log::day::read(day),
+                ..Default::default()
+            }),
             Event::Team { side, name: "Harbor Herons".into() },
         ];
         let order = players.iter().zip(Position::ALL).take(batters).map(|(p, at)| Assignment::new(p.id, at)).collect();

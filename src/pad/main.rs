@@ -8,6 +8,7 @@ mod clock;
 mod club;
 mod install;
 mod keep;
+mod live;
 mod place;
 mod places;
 mod scoring;

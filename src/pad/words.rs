@@ -44,7 +44,7 @@ macro_rules! say {
     ($key:literal $(, $name:ident = $value:expr)* $(,)?) => {
         $crate::words::look_up(
             $key,
-            &[$((stringify!($name), ::fluent_templates::fluent_bundle::FluentValue::from($value))),*],
+            &[$((stringify!($name), ::benchbook_stats::words::Value::from($value))),*],
         )
     };
 }

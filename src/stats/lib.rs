@@ -11,6 +11,7 @@ pub mod file;
 pub mod game;
 pub mod lines;
 pub mod log;
+pub mod order;
 pub mod propose;
 pub mod rates;
 pub mod ruling;

@@ -11,6 +11,7 @@ use crate::team::{Card, Change, Player, PlayerId};
 
 mod action;
 mod batted;
+pub mod day;
 mod judgment;
 mod pitch;
 mod speed;
@@ -176,7 +177,7 @@ impl Event {
 #[serde(default, deny_unknown_fields)]
 pub struct Heading {
     /// The day, on which pitch counts and rest are reckoned.
-    #[serde(skip_serializing_if = "Option::is_none")]
+    #[serde(with = "day", skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "schema", schemars(with = "Option<String>", extend("format" = "date")))]
     pub date: Option<jiff::civil::Date>,
     /// When it began, as written ("10:30").

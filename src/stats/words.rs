@@ -4,6 +4,7 @@
 
 use std::borrow::Cow;
 use std::collections::HashMap;
+use std::sync::LazyLock;
 
 use fluent_templates::fluent_bundle::FluentValue;
 use fluent_templates::{LanguageIdentifier, StaticLoader};
@@ -15,6 +16,11 @@ fluent_templates::static_loader! {
         customise: |bundle| bundle.set_use_isolating(false),
     };
 }
+
+/// The languages as the catalogues know them, in the order of [`Language::ALL`]: a word is looked up too often to read its
+/// language's tag anew.
+static IDENTIFIERS: LazyLock<[LanguageIdentifier; 3]> =
+    LazyLock::new(|| Language::ALL.map(|language| language.tag().parse().unwrap_or_default()));
 
 /// A language the book can be read in.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
@@ -29,7 +35,65 @@ pub enum Language {
 }
 
 /// What a message is filled in with.
-pub type With<'a> = [(&'static str, FluentValue<'a>)];
+pub type With<'a> = [(&'static str, Value<'a>)];
+
+/// A value in a message. Fluent's own is a hundred bytes and more, too much to build in a thousand places.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Value<'a> {
+    /// Words.
+    Text(Cow<'a, str>),
+    /// A number, by which a language can choose its form.
+    Number(i64),
+}
+
+impl Value<'_> {
+    fn fluent(&self) -> FluentValue<'_> {
+        match self {
+            Self::Text(text) => FluentValue::from(&**text),
+            Self::Number(number) => FluentValue::from(*number),
+        }
+    }
+}
+
+impl From<String> for Value<'_> {
+    fn from(text: String) -> Self {
+        Self::Text(Cow::Owned(text))
+    }
+}
+
+impl<'a> From<&'a String> for Value<'a> {
+    fn from(text: &'a String) -> Self {
+        Self::Text(Cow::Borrowed(text))
+    }
+}
+
+impl<'a> From<&'a str> for Value<'a> {
+    fn from(text: &'a str) -> Self {
+        Self::Text(Cow::Borrowed(text))
+    }
+}
+
+macro_rules! from_whole_number {
+    ($($number:ty)+) => {
+        $(impl From<$number> for Value<'_> {
+            fn from(number: $number) -> Self {
+                Self::Number(i64::from(number))
+            }
+        })+
+    };
+}
+from_whole_number!(u8 u16 u32 i8 i16 i32 i64);
+
+macro_rules! from_large_number {
+    ($($number:ty)+) => {
+        $(impl From<$number> for Value<'_> {
+            fn from(number: $number) -> Self {
+                Self::Number(i64::try_from(number).unwrap_or(i64::MAX))
+            }
+        })+
+    };
+}
+from_large_number!(u64 usize);
 
 impl Language {
     /// All of them.
@@ -67,12 +131,9 @@ impl Language {
     /// A message of any catalogue: in this language, else in English, else its key.
     pub fn look_up(self, catalogue: &StaticLoader, key: &str, with: &With) -> String {
         let with: HashMap<Cow<'static, str>, FluentValue> =
-            with.iter().map(|(name, value)| (Cow::Borrowed(*name), value.clone())).collect();
+            with.iter().map(|(name, value)| (Cow::Borrowed(*name), value.fluent())).collect();
         let with = (!with.is_empty()).then_some(&with);
-        let said = |language: Self| {
-            let language: LanguageIdentifier = language.tag().parse().ok()?;
-            catalogue.lookup_single_language(&language, key, with).ok()
-        };
+        let said = |language: Self| catalogue.lookup_single_language(&IDENTIFIERS[language as usize], key, with).ok();
         said(self).or_else(|| said(Self::English)).unwrap_or_else(|| key.to_owned())
     }
 }
@@ -80,10 +141,11 @@ impl Language {
 /// `say!(language, "key", name = value)`: a message of this crate's catalogue.
 macro_rules! say {
     ($language:expr, $key:literal $(, $name:ident = $value:expr)* $(,)?) => {
-        $language.say($key, &[$((stringify!($name), ::fluent_templates::fluent_bundle::FluentValue::from($value))),*])
+        $language.say($key, &[$((stringify!($name), $crate::words::Value::from($value))),*])
     };
 }
 pub(crate) use say;
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -1,5 +1,6 @@
 //! What could not be read: set aside under a label of its own, reported in the Clubhouse, never overwritten.
 
+use benchbook_stats::order::put_in_order;
 use serde::{Deserialize, Serialize};
 
 use super::journal::{Journal, JournalError};
@@ -68,7 +69,7 @@ pub async fn all(journal: Option<&Journal>) -> Vec<Labelled> {
             Labelled { label, aside }
         })
         .collect();
-    all.sort_by_key(|one| core::cmp::Reverse(one.aside.at));
+    put_in_order(&mut all, |a, b| a.aside.at > b.aside.at);
     all
 }
 

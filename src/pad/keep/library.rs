@@ -2,6 +2,7 @@
 
 use benchbook_stats::file::{self, GameFile};
 use benchbook_stats::log::Entry;
+use benchbook_stats::order::put_in_order;
 
 use super::aside::{self, Labelled};
 use super::health::{self, Health};
@@ -53,7 +54,7 @@ pub async fn list() -> Vec<Listed> {
         let written = if indexed.written > 0 { indexed.written } else { last_tap(&log) };
         listed.push(Listed { id, written, thrown_away: indexed.thrown_away, log });
     }
-    listed.sort_by(|a, b| b.written.cmp(&a.written).then_with(|| a.id.cmp(&b.id)));
+    put_in_order(&mut listed, |a, b| (b.written, &a.id) < (a.written, &b.id));
     listed
 }
 

@@ -8,6 +8,7 @@ use leptos::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::club::Club;
+use crate::live::Shown;
 use crate::scoring::Scoring;
 use crate::words::say;
 
@@ -98,9 +99,9 @@ pub fn Card() -> impl IntoView {
                 <Rules/>
             </div>
             <div class="sides">{Side::BOTH.map(|side| view! { <SideCard side=side/> })}</div>
-            <Show when=move || desk.before.get() fallback=|| view! { <Changes/> }>
+            <Shown when=move || desk.before.get() fallback=|| view! { <Changes/> }>
                 <Start/>
-            </Show>
+            </Shown>
         </main>
     }
 }

@@ -16,6 +16,7 @@ use leptos::prelude::*;
 
 use crate::install::Offers;
 use crate::keep::Preferences;
+use crate::live::{Shown, live};
 use crate::words::{self, say};
 
 use aside::SetAside;
@@ -133,7 +134,7 @@ fn Said(
 ) -> impl IntoView {
     view! {
         <div class="said" role="status">
-            {move || {
+            {live(move || {
                 house.said.get().map(|said| {
                     let undo = said.undo.map(|id| {
                         view! { <button type="button" on:click=move |_| house.put_back(&id)>{say!("clubhouse-put-it-back")}</button> }
@@ -150,7 +151,7 @@ fn Said(
                         </div>
                     }
                 })
-            }}
+            })}
         </div>
     }
 }
@@ -160,11 +161,11 @@ fn Said(
 fn Update() -> impl IntoView {
     let offers = Offers::get();
     view! {
-        <Show when=move || offers.update.get()>
+        <Shown when=move || offers.update.get()>
             <div class="notice update">
                 <p>{say!("clubhouse-new-version")}</p>
                 <button type="button" class="main" on:click=move |_| offers.update()>{say!("clubhouse-start-new-version")}</button>
             </div>
-        </Show>
+        </Shown>
     }
 }

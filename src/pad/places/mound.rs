@@ -5,6 +5,7 @@ use benchbook_stats::game::{Game, Phase};
 use benchbook_stats::lines::PitchingLine;
 use leptos::prelude::*;
 
+use crate::live::live;
 use crate::scoring::Scoring;
 use crate::words::say;
 
@@ -63,7 +64,7 @@ pub fn Mound() -> impl IntoView {
         <main class="mound">
             <h1 class="spoken">{say!("mound-place")}</h1>
             <Sides/>
-            {move || match (counted.get(), begun.get()) {
+            {live(move || match (counted.get(), begun.get()) {
                 (false, _) => view! { <p class="notice">{say!("mound-nobody-pitches")}</p> }.into_any(),
                 (true, false) => view! { <p class="soft">{say!("mound-not-begun")}</p> }.into_any(),
                 (true, true) => {
@@ -76,7 +77,7 @@ pub fn Mound() -> impl IntoView {
                     }
                         .into_any()
                 }
-            }}
+            })}
         </main>
     }
 }
@@ -95,7 +96,7 @@ fn Sides() -> impl IntoView {
                 on:click=move |_| bench.chosen.set(Some(side))
             >
                 {name}
-                <span class="where">{move || if in_field() { say!("mound-in-the-field") } else { say!("mound-at-bat") }}</span>
+                <span class="where">{live(move || if in_field() { say!("mound-in-the-field") } else { say!("mound-at-bat") })}</span>
             </button>
         }
     };

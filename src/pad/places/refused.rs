@@ -2,6 +2,7 @@
 
 use leptos::prelude::*;
 
+use crate::live::live;
 use crate::scoring::Scoring;
 
 /// The message, until the next entry is accepted.
@@ -10,7 +11,7 @@ pub fn Refused() -> impl IntoView {
     let refusal = Scoring::get().refusal;
     view! {
         <div role="status">
-            {move || refusal.get().map(|words| view! { <p class="notice refusal">{words}</p> })}
+            {live(move || refusal.get().map(|words| view! { <p class="notice refusal">{words}</p> }))}
         </div>
     }
 }

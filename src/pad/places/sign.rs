@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use crate::carry::Parcel;
 use crate::keep;
+use crate::live::{Shown, live};
 use crate::place::{Place, Room};
 use crate::scoring::Scoring;
 use crate::words::say;
@@ -64,15 +65,15 @@ fn Trouble() -> impl IntoView {
     let follows = Memo::new(move |_| !scoring.writes.get() && !scoring.trouble.get().overtaken);
     view! {
         <div role="status">
-            <Show when=move || follows.get()>
+            <Shown when=move || follows.get()>
                 <p class="notice late">{say!("frame-other-tab-keeps")}</p>
-            </Show>
-            <Show when=move || scoring.trouble.with(keep::Trouble::is_some)>
+            </Shown>
+            <Shown when=move || scoring.trouble.with(keep::Trouble::is_some)>
                 <div class="notice">
-                    <p>{move || scoring.trouble.get().to_string()}</p>
+                    <p>{live(move || scoring.trouble.get().to_string())}</p>
                     <button type="button" class="quiet" on:click=take_home>{say!("frame-take-home-now")}</button>
                 </div>
-            </Show>
+            </Shown>
         </div>
     }
 }

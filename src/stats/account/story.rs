@@ -7,6 +7,7 @@ use crate::field::{Half, Outs, Side};
 use crate::game::{Ending, Game, Phase};
 use crate::lines::{BattingLine, BoxScore, PitchingLine};
 use crate::log::Cause;
+use crate::order::put_in_order;
 use crate::ruling::decision::{Decisions, ahead_for_good, decisions, is_official};
 use crate::ruling::{BatterResult, Book};
 use crate::team::PlayerId;
@@ -342,7 +343,8 @@ impl Teller<'_> {
             .iter()
             .filter(|l| l.hits >= 2 || l.runs_batted_in >= 2 || l.home_runs > 0)
             .collect();
-        lines.sort_by_key(|l| core::cmp::Reverse((l.hits + l.runs_batted_in, l.total_bases(), l.runs)));
+        let worth = |l: &BattingLine| (l.hits + l.runs_batted_in, l.total_bases(), l.runs);
+        put_in_order(&mut lines, |a, b| worth(a) > worth(b));
         let told = lines.into_iter().take(BATTERS).filter_map(|line| {
             Some(Sentence::Batter(Batted {
                 batter: line.player?,

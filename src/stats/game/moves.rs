@@ -3,6 +3,7 @@
 use super::{Moved, OnBase, Refusal, RunnerKey, Situation};
 use crate::field::Base;
 use crate::log::{Cause, How, Leg, Move, Start};
+use crate::order::put_in_order;
 use crate::team::PlayerId;
 
 /// Outs in a half-inning.
@@ -55,7 +56,8 @@ pub(super) fn with_forced(situation: &Situation, mut moves: Vec<Move>) -> Vec<Mo
     }
     forced.reverse();
     forced.append(&mut moves);
-    forced.sort_by_key(|m| core::cmp::Reverse(if m.out.is_some() { 0 } else { m.from.number() }));
+    let far = |m: &Move| if m.out.is_some() { 0 } else { m.from.number() };
+    put_in_order(&mut forced, |a, b| far(a) > far(b));
     forced
 }
 

@@ -6,6 +6,7 @@ use serde::Serialize;
 use crate::field::Side;
 use crate::game::{Game, Thrown};
 use crate::log::{Event, PitchKind};
+use crate::order::put_in_order;
 use crate::team::PlayerId;
 
 /// What was noted of one pitcher's pitches.
@@ -67,7 +68,7 @@ pub(super) fn of(game: &Game, side: Side) -> Vec<PitchNotes> {
         all[at].note(kind, speed);
     }
     for notes in &mut all {
-        notes.kinds.sort_by_key(|(kind, times)| (core::cmp::Reverse(*times), *kind));
+        put_in_order(&mut notes.kinds, |a, b| (b.1, a.0) < (a.1, b.0));
     }
     all
 }

@@ -4,6 +4,7 @@
 use crate::field::{Base, Position};
 use crate::game::Situation;
 use crate::log::{Action, Attempt, Cause, How, Leg, Misplay, MisplayKind, Move, Out, Start};
+use crate::order::put_in_order;
 
 /// `who` stays where they are.
 pub fn stays(action: &mut Action, who: Start) {
@@ -132,7 +133,7 @@ fn out_of(action: &mut Action, who: Start) -> Option<&mut Out> {
 
 /// The third out came before the runs: every out is listed first.
 pub fn outs_first(action: &mut Action) {
-    action.moves.sort_by_key(|m| m.out.is_none());
+    put_in_order(&mut action.moves, |a, b| a.out.is_some() && b.out.is_none());
 }
 
 /// A run stands before a third out and could have come after it; `outs` were made before the play.
@@ -190,7 +191,7 @@ fn put(action: &mut Action, new: Move) {
         (Some(_), _) => 1,
         _ => 2,
     };
-    action.moves.sort_by_key(rank);
+    put_in_order(&mut action.moves, |a, b| rank(a) < rank(b));
     tidy(action);
 }
 

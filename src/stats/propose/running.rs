@@ -3,6 +3,7 @@
 use super::Scene;
 use crate::field::{Base, Position};
 use crate::log::{Cause, Leg, Move, Start};
+use crate::order::put_in_order;
 
 /// Where each runner goes; lead runner first, so that a run stands before whatever happens behind it.
 pub(super) struct Runs(Vec<Move>);
@@ -99,7 +100,7 @@ impl Runs {
                 None => self.0.push(safe(base, base.number() + 1, Cause::Error(0))),
             }
         }
-        self.0.sort_by_key(|m| core::cmp::Reverse(m.from));
+        put_in_order(&mut self.0, |a, b| a.from > b.from);
         self
     }
 

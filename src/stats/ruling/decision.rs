@@ -7,6 +7,7 @@ use super::earned::{RunCharge, runs};
 use crate::field::Side;
 use crate::game::{Ending, Game, Phase};
 use crate::log::{EntryId, Judgment};
+use crate::order::put_in_order;
 use crate::team::PlayerId;
 
 mod effective;
@@ -184,7 +185,7 @@ impl Decisions {
     }
 
     fn ask(&mut self, mut candidates: Vec<Candidate>, usual: PlayerId, rule: &'static str) {
-        candidates.sort_by_key(|c| c.pitcher != usual);
+        put_in_order(&mut candidates, |a, b| a.pitcher == usual && b.pitcher != usual);
         self.question = Some(WinQuestion { candidates, rule });
     }
 

@@ -6,6 +6,7 @@ use super::earned::{Reason, RunCharge};
 use super::{BatterResult, Book, Judged};
 use crate::game::{Game, Play};
 use crate::log::{Cause, EntryId, Judgment, MisplayKind, Start, Trajectory};
+use crate::order::put_in_order;
 use crate::team::PlayerId;
 use crate::words::{Language, say};
 
@@ -117,7 +118,7 @@ fn matters(game: &Game) -> Vec<Matter> {
     let asked: Vec<Option<EntryId>> =
         matters.iter().filter(|m| !matches!(m.asked, Asked::BuntedForHit { .. })).map(|m| m.on).collect();
     matters.extend(book.runs().iter().filter(|run| !asked.contains(&Some(run.entry))).filter_map(on_run));
-    matters.sort_by_key(|m| m.on);
+    put_in_order(&mut matters, |a, b| a.on < b.on);
     matters.extend(on_game(game));
     matters
 }

@@ -4,6 +4,7 @@ use super::{Assignment, Card, Change, PlayerId, Role};
 use crate::code::{Code, Reentry};
 use crate::field::{Position, Post};
 use crate::game::Refusal;
+use crate::order::put_in_order;
 use crate::words::{Language, say};
 use serde::{Serialize, Serializer};
 use std::fmt;
@@ -181,7 +182,8 @@ impl Lineup {
     /// Every part played so far, in the order a box score lists them: by batting place, then by entry.
     pub fn appearances(&self) -> Vec<&Appearance> {
         let mut all: Vec<_> = self.appearances.iter().collect();
-        all.sort_by_key(|a| a.place.map_or(u8::MAX, |p| p));
+        let place = |a: &Appearance| a.place.map_or(u8::MAX, |p| p);
+        put_in_order(&mut all, |a, b| place(a) < place(b));
         all
     }
 

@@ -7,6 +7,7 @@ use benchbook_stats::log::{Call, EntryId, Event, Judgment, Pitch, Reached};
 use leptos::prelude::*;
 
 use super::{Reading, words};
+use crate::live::live;
 use crate::words::{language, say};
 
 mod ball;
@@ -90,7 +91,7 @@ pub fn Pitches(
             <details>
                 <summary>{say!("book-amend-pitch")}</summary>
                 <p class="tools">{pitches.into_iter().map(single).collect_view()}</p>
-                {move || picked.get().map(|(entry, thrown)| view! { <OnePitch line=line entry=entry thrown=thrown/> })}
+                {live(move || picked.get().map(|(entry, thrown)| view! { <OnePitch line=line entry=entry thrown=thrown/> }))}
             </details>
         }
     })

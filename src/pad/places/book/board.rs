@@ -8,6 +8,7 @@ use leptos::prelude::*;
 
 use super::why::Asked;
 use super::{Reading, words};
+use crate::live::live;
 use crate::words::say;
 
 /// The scoreboard.
@@ -35,7 +36,7 @@ pub fn Board() -> impl IntoView {
                     <thead>
                         <tr>
                             <th scope="col" class="team"><span class="spoken">{say!("book-team")}</span></th>
-                            {move || (1..=innings.get()).map(|i| view! { <th scope="col">{i}</th> }).collect_view()}
+                            {live(move || (1..=innings.get()).map(|i| view! { <th scope="col">{i}</th> }).collect_view())}
                             <Sums/>
                         </tr>
                     </thead>
@@ -80,15 +81,15 @@ fn Row(
     });
     view! {
         <tr>
-            <th scope="row" class="team">{move || score.with(|s| s.team.clone())}</th>
-            {move || {
+            <th scope="row" class="team">{live(move || score.with(|s| s.team.clone()))}</th>
+            {live(move || {
                 (1..=innings.get())
                     .map(|inning| {
                         let text = score.with(|s| cell(s, inning));
                         view! { <td class:in-play=now.get() == Some(inning)>{text}</td> }
                     })
                     .collect_view()
-            }}
+            })}
             <td class="sum r"><Asked number=Number::RunsOf(side) value=Signal::derive(move || score.with(|s| s.runs.to_string()))/></td>
             <td class="sum h"><Asked number=Number::HitsOf(side) value=Signal::derive(move || score.with(|s| s.hits.to_string()))/></td>
             <td class="sum e"><Asked number=Number::ErrorsOf(side) value=Signal::derive(move || score.with(|s| s.errors.to_string()))/></td>

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use super::amend::can_be_amended;
 use super::{Reading, words};
+use crate::live::{Shown, live};
 use crate::words::say;
 
 /// The list, while there is one.
@@ -14,21 +15,21 @@ pub fn Conflicts() -> impl IntoView {
     let reading = Reading::get();
     let conflicts = Memo::new(move |_| reading.scoring.game.with(to_settle));
     view! {
-        <Show when=move || conflicts.with(|c| !c.is_empty())>
+        <Shown when=move || conflicts.with(|c| !c.is_empty())>
             <section class="notice conflicts" role="status">
                 <h2>{say!("book-conflicts")}</h2>
                 <p>{say!("book-conflicts-hint")}</p>
                 <ul>
-                    {move || {
+                    {live(move || {
                         conflicts
                             .get()
                             .into_iter()
                             .map(|(id, why, mends)| view! { <Conflict entry=id why=why mends=mends/> })
                             .collect_view()
-                    }}
+                    })}
                 </ul>
             </section>
-        </Show>
+        </Shown>
     }
 }
 

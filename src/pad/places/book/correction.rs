@@ -9,6 +9,7 @@ use leptos::prelude::*;
 
 use super::drawer::Drawer;
 use super::{Proposal, Reading, words};
+use crate::live::live;
 use crate::places::Refused;
 use crate::words::{language, say};
 
@@ -17,7 +18,7 @@ use crate::words::{language, say};
 pub fn Correction() -> impl IntoView {
     let reading = Reading::get();
     let close = Callback::new(move |()| reading.proposed.set(None));
-    move || {
+    live(move || {
         reading.proposed.get().map(|proposal| {
             view! {
                 <Drawer title=say!("book-preview") close=close>
@@ -25,7 +26,7 @@ pub fn Correction() -> impl IntoView {
                 </Drawer>
             }
         })
-    }
+    })
 }
 
 #[component]

@@ -9,6 +9,7 @@ use leptos::prelude::*;
 use super::amend::{Pitches, ScoreAs, can_be_amended};
 use super::why::RestsOn;
 use super::{Reading, words};
+use crate::live::{Shown, live};
 use crate::words::{language, say};
 
 /// One line.
@@ -38,11 +39,11 @@ pub fn LineOf(
     view! {
         <li class="line" node_ref=row class:scored=move || { runs() > 0 } class:misfit=move || misfit().is_some()>
             <button type="button" class="told" aria-expanded=move || open.get().to_string() on:click=move |_| open.update(|o| *o = !*o)>
-                <span class="words">{text}{move || misfit().map(|why| format!(" {why}"))}</span>
+                <span class="words">{text}{live(move || misfit().map(|why| format!(" {why}")))}</span>
                 <span class="outs">{outs}</span>
-                <Show when=move || { runs() > 0 }><span class="score">{score}</span></Show>
+                <Shown when=move || { runs() > 0 }><span class="score">{score}</span></Shown>
             </button>
-            <Show when=move || open.get()>{move || line.get().map(|line| view! { <Details line=line/> })}</Show>
+            <Shown when=move || open.get()>{live(move || line.get().map(|line| view! { <Details line=line/> }))}</Shown>
         </li>
     }
 }

@@ -9,6 +9,7 @@ use benchbook_stats::log::{EntryId, Event};
 use benchbook_stats::team::PlayerId;
 use leptos::prelude::*;
 
+use crate::live::live;
 use crate::places::Refused;
 use crate::scoring::Scoring;
 use crate::words::{language, say};
@@ -152,12 +153,12 @@ pub fn Book() -> impl IntoView {
             <Settle/>
             <Refused/>
             <Pages/>
-            {move || match reading.page.get() {
+            {live(move || match reading.page.get() {
                 Page::Box => view! { <Story/><Boxes/> }.into_any(),
                 Page::Plays => view! { <Plays/> }.into_any(),
                 Page::Sheet => view! { <Sheets/> }.into_any(),
                 Page::Charts => view! { <Charts/> }.into_any(),
-            }}
+            })}
             <Why/>
             <AmendPlay/>
             <Correction/>

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 
 use super::line::LineOf;
 use super::{Reading, words};
+use crate::live::{Shown, live};
 use crate::words::say;
 
 /// The play-by-play.
@@ -31,19 +32,19 @@ pub fn Plays() -> impl IntoView {
                 <button type="button" disabled=move || !can_undo.get() on:click=move |_| { reading.scoring.undo(); }>
                     {say!("book-undo")}
                 </button>
-                <Show when=move || can_redo.get()>
+                <Shown when=move || can_redo.get()>
                     <button type="button" on:click=move |_| { reading.scoring.redo(); }>{say!("book-redo")}</button>
-                </Show>
+                </Shown>
                 <button type="button" class="quiet" on:click=move |_| oldest_first.update(|o| *o = !*o)>{order}</button>
             </p>
-            <Show
+            <Shown
                 when=move || halves.with(|h| !h.is_empty())
                 fallback=|| view! { <p class="soft">{say!("book-nothing-yet")}</p> }
             >
                 <For each=move || halves.get() key=|index| *index let:index>
                     <Half index=index oldest_first=oldest_first/>
                 </For>
-            </Show>
+            </Shown>
             <Struck/>
         </section>
     }
@@ -93,7 +94,7 @@ fn Struck() -> impl IntoView {
     let struck = Memo::new(move |_| reading.scoring.game.with(super::line::struck_out));
     let open = RwSignal::new(false);
     view! {
-        <Show when=move || struck.with(|s| !s.is_empty())>
+        <Shown when=move || struck.with(|s| !s.is_empty())>
             <section class="struck-list">
                 <button
                     type="button"
@@ -101,17 +102,17 @@ fn Struck() -> impl IntoView {
                     aria-expanded=move || open.get().to_string()
                     on:click=move |_| open.update(|o| *o = !*o)
                 >
-                    {say!("book-struck-out")}" ("{move || struck.with(Vec::len)}")"
+                    {say!("book-struck-out")}" ("{live(move || struck.with(Vec::len))}")"
                 </button>
-                <Show when=move || open.get()>
+                <Shown when=move || open.get()>
                     <ul>
                         <For each=move || struck.get() key=|entry| *entry let:entry>
                             <StruckOut entry=entry/>
                         </For>
                     </ul>
-                </Show>
+                </Shown>
             </section>
-        </Show>
+        </Shown>
     }
 }
 

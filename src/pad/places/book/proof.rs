@@ -5,6 +5,7 @@ use benchbook_stats::lines::Proof as Balance;
 use leptos::prelude::*;
 
 use super::{Reading, words};
+use crate::live::live;
 use crate::words::say;
 
 /// One side's proof.
@@ -23,10 +24,10 @@ pub fn Proof(
         <section class="proof" class:off=move || !proof.get().balances()>
             <h3>{say!("book-proof")}" "<span class="rule">{say!("book-proof-rule")}</span></h3>
             <p class="verdict">
-                <span class="tick" aria-hidden="true">{move || if proof.get().balances() { "✓" } else { "✗" }}</span>
+                <span class="tick" aria-hidden="true">{live(move || if proof.get().balances() { "✓" } else { "✗" })}</span>
                 {verdict}
             </p>
-            <p class="sum">{move || sum(&left(&proof.get()))}" = "{move || sum(&right(&proof.get()))}</p>
+            <p class="sum">{live(move || sum(&left(&proof.get())))}" = "{live(move || sum(&right(&proof.get())))}</p>
         </section>
     }
 }

@@ -6,6 +6,7 @@ use benchbook_stats::ruling::question::Question;
 use leptos::prelude::*;
 
 use super::{Reading, words};
+use crate::live::{Shown, live};
 use crate::words::say;
 
 /// The list, folded away; nothing if there is nothing to judge.
@@ -15,15 +16,15 @@ pub fn Settle() -> impl IntoView {
     let questions = Memo::new(move |_| reading.scoring.game.with(Game::questions));
     let open = Memo::new(move |_| questions.with(|q| q.iter().filter(|q| q.is_open()).count()));
     view! {
-        <Show when=move || questions.with(|q| !q.is_empty())>
+        <Shown when=move || questions.with(|q| !q.is_empty())>
             <details class="settle">
-                <summary>{move || words::to_settle(open.get())}</summary>
+                <summary>{live(move || words::to_settle(open.get()))}</summary>
                 <p class="soft small">{say!("book-settle-hint")}</p>
                 <ol>
-                    {move || questions.get().into_iter().map(|q| view! { <Matter question=q/> }).collect_view()}
+                    {live(move || questions.get().into_iter().map(|q| view! { <Matter question=q/> }).collect_view())}
                 </ol>
             </details>
-        </Show>
+        </Shown>
     }
 }
 

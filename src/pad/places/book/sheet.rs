@@ -6,6 +6,7 @@ use benchbook_stats::sheet::{Cell, Column, Listed, Row, Sheet, Totals, draw};
 use leptos::prelude::*;
 
 use super::{Reading, words};
+use crate::live::live;
 use crate::words::{language, say};
 
 /// Both sides' sheets.
@@ -35,11 +36,11 @@ fn OneSheet(
     view! {
         <section class="sheet" class:long=move || { rows.get() > 9 } class:longer=move || { rows.get() > 12 }>
             <header>
-                <h2>{move || sheet.with(|s| s.team.clone())}</h2>
+                <h2>{live(move || sheet.with(|s| s.team.clone()))}</h2>
                 <p>{heading}</p>
             </header>
             <div class="scroll" tabindex="0" role="region" aria-label=move || say!("book-sheet-of", team = sheet.with(|s| s.team.clone()))>
-                {move || sheet.with(|s| view! { <Grid sheet=s.clone()/> })}
+                {live(move || sheet.with(|s| view! { <Grid sheet=s.clone()/> }))}
             </div>
             <Pitchers side=side.other()/>
             <p class="legend small">{say!("book-legend")}</p>
@@ -179,11 +180,11 @@ fn Pitchers(
             <table class="pitchers">
                 <thead>
                     <tr>
-                        <th scope="col">{move || say!("book-pitchers-of", team = reading.team(side))}</th>
+                        <th scope="col">{live(move || say!("book-pitchers-of", team = reading.team(side)))}</th>
                         {columns.map(|h| view! { <th scope="col">{h}</th> })}
                     </tr>
                 </thead>
-                <tbody>{move || lines.get().into_iter().map(row).collect_view()}</tbody>
+                <tbody>{live(move || lines.get().into_iter().map(row).collect_view())}</tbody>
             </table>
         </div>
     }

@@ -4,6 +4,7 @@ use benchbook_stats::account::story::{Story as Told, Who};
 use leptos::prelude::*;
 
 use super::Reading;
+use crate::live::{Shown, live};
 use crate::words::{language, say};
 
 /// The story; nothing while the game goes on.
@@ -17,11 +18,11 @@ pub fn Story() -> impl IntoView {
         })
     });
     view! {
-        <Show when=move || sentences.with(|s| !s.is_empty())>
+        <Shown when=move || sentences.with(|s| !s.is_empty())>
             <section class="story">
                 <h2>{say!("book-story")}</h2>
-                {move || sentences.get().into_iter().map(|sentence| view! { <p>{sentence}</p> }).collect_view()}
+                {live(move || sentences.get().into_iter().map(|sentence| view! { <p>{sentence}</p> }).collect_view())}
             </section>
-        </Show>
+        </Shown>
     }
 }

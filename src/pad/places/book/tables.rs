@@ -10,6 +10,7 @@ use leptos::prelude::*;
 use super::proof::Proof;
 use super::why::Asked;
 use super::{Reading, words};
+use crate::live::live;
 use crate::words::{language, say};
 
 mod notes;
@@ -32,12 +33,12 @@ fn SideTables(
     let innings = Memo::new(move |_| reading.scoring.game.with(|game| game.code().innings));
     view! {
         <section class="side">
-            <h2>{move || lines.with(|l| l.team.clone())}</h2>
-            {move || lines.with(|l| batters(side, l))}
-            <ul class="notes">{move || lines.with(on_batters)}</ul>
-            {move || lines.with(|l| pitchers(side, l, innings.get()))}
-            <ul class="notes">{move || lines.with(on_pitchers)}</ul>
-            {move || lines.with(fielders)}
+            <h2>{live(move || lines.with(|l| l.team.clone()))}</h2>
+            {live(move || lines.with(|l| batters(side, l)))}
+            <ul class="notes">{live(move || lines.with(on_batters))}</ul>
+            {live(move || lines.with(|l| pitchers(side, l, innings.get())))}
+            <ul class="notes">{live(move || lines.with(on_pitchers))}</ul>
+            {live(move || lines.with(fielders))}
             <Proof side=side/>
         </section>
     }

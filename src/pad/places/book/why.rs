@@ -7,6 +7,7 @@ use leptos::prelude::*;
 
 use super::drawer::Drawer;
 use super::{Reading, words};
+use crate::live::{Shown, live};
 use crate::words::{language, say};
 
 /// A number that answers "why?" when it is touched.
@@ -35,12 +36,12 @@ pub fn Asked(
 pub fn Why() -> impl IntoView {
     let reading = Reading::get();
     let close = Callback::new(move |()| reading.asked.set(None));
-    move || {
+    live(move || {
         reading.asked.get().map(|number| {
             let title = sentences::number(number, language(), &|id| reading.name(id), &|side| reading.team(side));
             view! { <Drawer title=title close=close><Answer number=number/></Drawer> }
         })
-    }
+    })
 }
 
 #[component]
@@ -53,14 +54,14 @@ fn Answer(
         reading.account.with(|account| reading.scoring.game.with(|game| why(game, account, number)))
     });
     view! {
-        <Show
+        <Shown
             when=move || evidence.with(|e| !e.is_empty())
             fallback=|| view! { <p>{say!("book-no-evidence")}</p> }
         >
             <ol class="evidence">
-                {move || evidence.get().into_iter().map(|e| view! { <Play evidence=e/> }).collect_view()}
+                {live(move || evidence.get().into_iter().map(|e| view! { <Play evidence=e/> }).collect_view())}
             </ol>
-        </Show>
+        </Shown>
     }
 }
 

@@ -6,6 +6,7 @@ use benchbook_stats::team::{Hand, Player, PlayerId};
 use leptos::prelude::*;
 
 use super::Desk;
+use crate::live::Shown;
 use crate::places::label;
 use crate::words::say;
 
@@ -43,7 +44,7 @@ pub fn About(
         }
     };
     view! {
-        <Show when=move || desk.about.get()>
+        <Shown when=move || desk.about.get()>
             <div class="about">
                 <label>
                     <span class="says">{say!("card-bats")}</span>
@@ -74,7 +75,7 @@ pub fn About(
                     />
                 </label>
             </div>
-        </Show>
+        </Shown>
     }
 }
 

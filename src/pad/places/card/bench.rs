@@ -9,6 +9,7 @@ use leptos::prelude::*;
 use super::about::About;
 use super::player::PlayerFields;
 use super::{Desk, edit};
+use crate::live::Shown;
 use crate::places::label;
 use crate::words::say;
 
@@ -70,7 +71,7 @@ fn Row(
         <li>
             <span class="place" aria-hidden="true">"·"</span>
             <PlayerFields side=side id=id stand_in=label/>
-            <Show when=move || desk.before.get()>
+            <Shown when=move || desk.before.get()>
                 <button
                     type="button"
                     disabled=move || full.get()
@@ -80,8 +81,8 @@ fn Row(
                 >
                     "▲"
                 </button>
-            </Show>
-            <Show when=move || may_join.get()>
+            </Shown>
+            <Shown when=move || may_join.get()>
                 <button
                     type="button"
                     aria-label=move || say!("card-joins", whom = label.get())
@@ -90,7 +91,7 @@ fn Row(
                 >
                     "▲"
                 </button>
-            </Show>
+            </Shown>
             <About side=side id=id/>
         </li>
     }

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::usual::approval;
 use super::{Desk, words};
+use crate::live::{Shown, live};
 use crate::place::{Place, Room};
 use crate::places::{Refused, label};
 use crate::words::{language, say};
@@ -31,20 +32,20 @@ pub fn Changes() -> impl IntoView {
         <section class="changes">
             <h2>{say!("card-changes")}</h2>
             <Refused/>
-            <Show
+            <Shown
                 when=move || changes.with(|c| !c.is_empty())
                 fallback=|| view! { <p class="soft">{say!("card-no-changes")}</p> }
             >
                 <dl>
-                    {move || {
+                    {live(move || {
                         let row = |(when, what)| view! { <dt>{when}</dt><dd>{what}</dd> };
                         changes.get().into_iter().map(row).collect_view()
-                    }}
+                    })}
                 </dl>
-            </Show>
-            <Show when=move || desk.scoring.game.with(|game| approval(game).is_some())>
+            </Shown>
+            <Shown when=move || desk.scoring.game.with(|game| approval(game).is_some())>
                 <p class="soft">{say!("card-check-umpire")}</p>
-            </Show>
+            </Shown>
             <a class="button main" href=plate>{say!("card-to-the-plate")}</a>
         </section>
     }

@@ -3,6 +3,7 @@
 use benchbook_stats::code::Code;
 use benchbook_stats::field::{Position, Post, Side};
 use benchbook_stats::game::Game;
+use benchbook_stats::order::put_in_order;
 use benchbook_stats::team::Card;
 
 use super::edit::{card_of, most_batters, open_positions};
@@ -46,7 +47,7 @@ pub fn missing(game: &Game) -> Vec<Missing> {
     if game.heading().date.is_none() {
         missing.push(Missing::Date);
     }
-    missing.sort_by_key(|m| !m.stops_play());
+    put_in_order(&mut missing, |a, b| a.stops_play() && !b.stops_play());
     missing
 }
 

@@ -1,6 +1,6 @@
 //! Date, place and competition.
 
-use benchbook_stats::log::{Event, Heading};
+use benchbook_stats::log::{Event, Heading, day};
 use leptos::prelude::*;
 
 use super::player::written;
@@ -38,7 +38,7 @@ pub fn HeadingForm() -> impl IntoView {
             <div class="fields">
                 <label>
                     <span class="says">{say!("card-date")}</span>
-                    <input type="date" prop:value=date on:change=move |e| put(&|h, day| h.date = day.parse().ok(), &e)/>
+                    <input type="date" prop:value=date on:change=move |e| put(&|h, day| h.date = day::read(&day), &e)/>
                 </label>
                 {text(say!("card-begins-at"), |h| &h.start, |h, t| h.start = t)}
                 {text(say!("card-where"), |h| &h.place, |h, t| h.place = t)}

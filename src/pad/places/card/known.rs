@@ -8,6 +8,7 @@ use leptos::prelude::*;
 
 use super::{Desk, edit};
 use crate::club::{self, LastCard, Team};
+use crate::live::{Shown, live};
 use crate::words::say;
 
 /// The team as earlier games know it. Nothing where they don't.
@@ -20,14 +21,14 @@ pub fn Known(
     let known = Memo::new(move |_| desk.known_team(side).is_some());
     let last = Memo::new(move |_| desk.known_team(side).and_then(|team| team.last));
     view! {
-        <Show when=move || desk.before.get()>
-            <Show when=move || known.get() fallback=move || view! { <PickTeam side=side/> }>
-                {move || last.get().map(|last| view! { <CopyCard side=side last=last/> })}
-            </Show>
-        </Show>
+        <Shown when=move || desk.before.get()>
+            <Shown when=move || known.get() fallback=move || view! { <PickTeam side=side/> }>
+                {live(move || last.get().map(|last| view! { <CopyCard side=side last=last/> }))}
+            </Shown>
+        </Shown>
         <Roster side=side/>
         <datalist id=suggestions(side)>
-            {move || desk.not_here(side).into_iter().map(|player| view! { <option value=player.name></option> }).collect_view()}
+            {live(move || desk.not_here(side).into_iter().map(|player| view! { <option value=player.name></option> }).collect_view())}
         </datalist>
     }
 }
@@ -60,15 +61,15 @@ fn PickTeam(
         view! { <option value=value>{name}</option> }
     };
     view! {
-        <Show when=move || names.with(|names| !names.is_empty())>
+        <Shown when=move || names.with(|names| !names.is_empty())>
             <label>
                 <span class="says">{say!("card-known-team")}</span>
                 <select on:change=choose>
                     <option value="">"–"</option>
-                    {move || names.get().into_iter().map(option).collect_view()}
+                    {live(move || names.get().into_iter().map(option).collect_view())}
                 </select>
             </label>
-        </Show>
+        </Shown>
     }
 }
 
@@ -113,11 +114,11 @@ fn CopyCard(
         None => say!("card-copy"),
     };
     view! {
-        <Show when=move || events.with(Option::is_some)>
+        <Shown when=move || events.with(Option::is_some)>
             <button type="button" class="copy" class:main=move || !named.get() on:click=copy>
                 {words}
             </button>
-        </Show>
+        </Shown>
     }
 }
 
@@ -138,18 +139,18 @@ fn Roster(
         view! { <button type="button" on:click=move |_| pick(desk, side, &player)>{label}</button> }
     };
     view! {
-        <Show when=move || players.with(|players| !players.is_empty())>
+        <Shown when=move || players.with(|players| !players.is_empty())>
             <details class="known">
                 <summary>
                     <span class="what">{say!("card-roster")}</span>
-                    <span class="says-now">{move || say!("card-roster-left", n = players.with(Vec::len))}</span>
+                    <span class="says-now">{live(move || say!("card-roster-left", n = players.with(Vec::len)))}</span>
                 </summary>
                 <p class="soft small">
-                    {move || if desk.before.get() { say!("card-roster-hint") } else { say!("card-roster-hint-begun") }}
+                    {live(move || if desk.before.get() { say!("card-roster-hint") } else { say!("card-roster-hint-begun") })}
                 </p>
-                <div class="chips">{move || players.get().into_iter().map(chip).collect_view()}</div>
+                <div class="chips">{live(move || players.get().into_iter().map(chip).collect_view())}</div>
             </details>
-        </Show>
+        </Shown>
     }
 }
 

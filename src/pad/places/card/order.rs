@@ -8,6 +8,7 @@ use leptos::prelude::*;
 use super::about::About;
 use super::player::PlayerFields;
 use super::{Desk, edit, words};
+use crate::live::{Shown, live};
 use crate::places::label;
 use crate::words::say;
 
@@ -40,7 +41,7 @@ fn Row(
     let stand_in = Signal::derive(move || say!("frame-batter", place = place.get() + 1));
     view! {
         <li>
-            <span class="place" aria-hidden="true">{move || place.get() + 1}</span>
+            <span class="place" aria-hidden="true">{live(move || place.get() + 1)}</span>
             <PlayerFields side=side id=id stand_in=stand_in/>
             <PostOf side=side id=id/>
             <About side=side id=id/>
@@ -68,12 +69,12 @@ fn PostOf(
         }
     };
     view! {
-        <Show
+        <Shown
             when=move || desk.before.get()
-            fallback=move || view! { <span class="post">{move || post.get().map(words::post)}</span> }
+            fallback=move || view! { <span class="post">{live(move || post.get().map(words::post))}</span> }
         >
             <select class="post" aria-label=move || say!("card-plays-of", whom = whom()) on:change=choose>
-                {move || {
+                {live(move || {
                     posts
                         .get()
                         .into_iter()
@@ -83,9 +84,9 @@ fn PostOf(
                             view! { <option value=i selected=chosen prop:selected=chosen>{words::post(p)}</option> }
                         })
                         .collect_view()
-                }}
+                })}
             </select>
-        </Show>
+        </Shown>
     }
 }
 
@@ -112,7 +113,7 @@ pub fn FieldsOnly(
     let desk = Desk::get();
     let players = Memo::new(move |_| desk.card(side).fielding_only.iter().map(|a| a.player).collect::<Vec<_>>());
     view! {
-        <Show when=move || players.with(|p| !p.is_empty())>
+        <Shown when=move || players.with(|p| !p.is_empty())>
             <h2>{say!("card-fields-only")}</h2>
             <ul class="order">
                 <For each=move || players.get() key=|id| *id let:id>
@@ -126,7 +127,7 @@ pub fn FieldsOnly(
                         <PostOf side=side id=id/>
                         <About side=side id=id/>
                     </li>
-                    <Show when=move || desk.before.get()>
+                    <Shown when=move || desk.before.get()>
                         <li class="below">
                             <button
                                 type="button"
@@ -136,9 +137,9 @@ pub fn FieldsOnly(
                                 {say!("card-no-designated-hitter")}
                             </button>
                         </li>
-                    </Show>
+                    </Shown>
                 </For>
             </ul>
-        </Show>
+        </Shown>
     }
 }

@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
 use super::{Desk, edit};
+use crate::live::live;
 use crate::places::label;
 use crate::words::say;
 
@@ -59,7 +60,7 @@ fn Row(
     view! {
         <li data-place=move || place.get() class:lifted=lifted class:under=under>
             <Handle side=side id=id place=place drag=drag/>
-            <span class="place">{move || place.get() + 1}</span>
+            <span class="place">{live(move || place.get() + 1)}</span>
             <span class="label">{label}</span>
             <button
                 type="button"

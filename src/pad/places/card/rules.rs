@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use super::fields::{FIELDS, Field, Value, differences};
 use super::player::written;
 use super::{Desk, words};
+use crate::live::{Shown, live};
 use crate::places::presets::{name, name_of, source_of};
 use crate::words::say;
 
@@ -19,13 +20,13 @@ pub fn Rules() -> impl IntoView {
         <details class="rules">
             <summary>
                 <span class="what">{say!("card-rules")}</span>
-                <span class="says-now">{move || code.with(name_of)}</span>
+                <span class="says-now">{live(move || code.with(name_of))}</span>
             </summary>
             <p class="notice small">{say!("card-league-first")}</p>
-            <p class="soft small">{move || say!("card-rules-come-from", source = code.with(source_of))}</p>
-            <Show when=move || !desk.before.get()>
+            <p class="soft small">{live(move || say!("card-rules-come-from", source = code.with(source_of)))}</p>
+            <Shown when=move || !desk.before.get()>
                 <p class="soft small">{say!("card-rules-fixed")}</p>
-            </Show>
+            </Shown>
             <Presets code=code/>
             <Every code=code/>
         </details>
@@ -75,9 +76,9 @@ fn Presets(
                     .collect_view()}
             </select>
         </label>
-        <Show when=move || { now.get().1 > 0 }>
-            <p class="soft small">{move || say!("card-differs", n = now.get().1)}</p>
-        </Show>
+        <Shown when=move || { now.get().1 > 0 }>
+            <p class="soft small">{live(move || say!("card-differs", n = now.get().1))}</p>
+        </Shown>
     }
 }
 
@@ -204,7 +205,7 @@ fn MercyRules(
     view! {
         <fieldset class="mercy">
             <legend>{say!("card-mercy")}</legend>
-            {move || {
+            {live(move || {
                 (0..count.get())
                     .map(|at| {
                         view! {
@@ -218,7 +219,7 @@ fn MercyRules(
                         }
                     })
                     .collect_view()
-            }}
+            })}
             <button
                 type="button"
                 on:click=move |_| put(desk, code, |c| c.mercy.push(Mercy { lead: 10, after_inning: 5 }))

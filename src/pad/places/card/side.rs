@@ -10,6 +10,7 @@ use super::order::{FieldsOnly, Order};
 use super::player::written;
 use super::reorder::Reorder;
 use super::{Desk, edit, words};
+use crate::live::{Shown, live};
 use crate::places::team_name;
 use crate::words::say;
 
@@ -26,18 +27,18 @@ pub fn SideCard(
         <section class="side" aria-label=words::side(side)>
             <TeamName side=side/>
             <Known side=side/>
-            <Show when=move || has_card.get() fallback=move || view! { <NoCard side=side/> }>
-                <Show
+            <Shown when=move || has_card.get() fallback=move || view! { <NoCard side=side/> }>
+                <Shown
                     when=move || reordering.get() && desk.before.get()
                     fallback=move || view! { <Order side=side/> }
                 >
                     <Reorder side=side/>
-                </Show>
-                <Show when=move || desk.before.get()>
+                </Shown>
+                <Shown when=move || desk.before.get()>
                     <Tools side=side reordering=reordering/>
-                </Show>
+                </Shown>
                 <FieldsOnly side=side/>
-            </Show>
+            </Shown>
             <Bench side=side/>
             <AboutSwitch/>
         </section>
@@ -56,9 +57,9 @@ fn AboutSwitch() -> impl IntoView {
         >
             {say!("card-about")}
         </button>
-        <Show when=move || desk.about.get()>
+        <Shown when=move || desk.about.get()>
             <p class="soft small">{say!("card-about-hint")}</p>
-        </Show>
+        </Shown>
     }
 }
 
@@ -98,10 +99,10 @@ fn NoCard(
     };
     view! {
         <p class="soft">{say!("card-no-lineup")}</p>
-        <Show when=move || desk.before.get()>
+        <Shown when=move || desk.before.get()>
             <button type="button" class="main" on:click=fill>{say!("card-fill-in-numbered")}</button>
             <p class="soft small">{say!("card-fill-in-later")}</p>
-        </Show>
+        </Shown>
     }
 }
 
@@ -132,12 +133,12 @@ fn Tools(
                 aria-pressed=move || reordering.get().to_string()
                 on:click=move |_| reordering.update(|r| *r = !*r)
             >
-                {move || if reordering.get() { say!("card-reorder-done") } else { say!("card-reorder") }}
+                {live(move || if reordering.get() { say!("card-reorder-done") } else { say!("card-reorder") })}
             </button>
             <button type="button" disabled=move || full.get() on:click=add>{say!("card-add-batter")}</button>
         </p>
-        <Show when=move || full.get()>
-            <p class="soft small">{move || say!("card-most-batters", most = most.get())}</p>
-        </Show>
+        <Shown when=move || full.get()>
+            <p class="soft small">{live(move || say!("card-most-batters", most = most.get()))}</p>
+        </Shown>
     }
 }

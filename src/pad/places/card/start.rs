@@ -6,6 +6,7 @@ use leptos::prelude::*;
 use super::checks::{Missing, missing};
 use super::usual::Usual;
 use super::{Desk, words};
+use crate::live::{Shown, live};
 use crate::place::{self, Place, Room};
 use crate::places::{Refused, team_name};
 use crate::words::say;
@@ -27,7 +28,7 @@ pub fn Start() -> impl IntoView {
             <div role="status">
                 <List all=all stops=true/>
                 <List all=all stops=false/>
-                <Show when=move || all.with(Vec::is_empty)><p>{say!("card-nothing-missing")}</p></Show>
+                <Shown when=move || all.with(Vec::is_empty)><p>{say!("card-nothing-missing")}</p></Shown>
             </div>
             <Usual/>
             <Refused/>
@@ -55,11 +56,11 @@ fn List(
     });
     let heading = if stops { say!("card-needed") } else { say!("card-good-to-know") };
     view! {
-        <Show when=move || these.with(|t| !t.is_empty())>
+        <Shown when=move || these.with(|t| !t.is_empty())>
             <div class="missing" class:stops=stops>
                 <p><b>{heading.clone()}</b></p>
-                <ul>{move || these.get().into_iter().map(|t| view! { <li>{t}</li> }).collect_view()}</ul>
+                <ul>{live(move || these.get().into_iter().map(|t| view! { <li>{t}</li> }).collect_view())}</ul>
             </div>
-        </Show>
+        </Shown>
     }
 }

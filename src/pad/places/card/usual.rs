@@ -9,6 +9,7 @@ use leptos::prelude::*;
 use super::Desk;
 use super::checklist::{Check, checks};
 use crate::keep;
+use crate::live::live;
 use crate::words::{in_every_language, say};
 
 /// The checks.
@@ -27,7 +28,7 @@ pub fn Usual() -> impl IntoView {
         <details class="usual">
             <summary>
                 <span class="what">{say!("card-usual-checks")}</span>
-                <span class="says-now">{move || say!("card-usual-done", done = done(), all = all.with(Vec::len))}</span>
+                <span class="says-now">{live(move || say!("card-usual-done", done = done(), all = all.with(Vec::len)))}</span>
             </summary>
             <p class="notice small">{say!("card-usual-hint")}</p>
             <p class="notice small">{say!("card-usual-caution")}</p>

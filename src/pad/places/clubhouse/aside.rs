@@ -7,6 +7,7 @@ use leptos::task::spawn_local;
 use super::house::House;
 use crate::carry::Parcel;
 use crate::keep::{self, GameId, Labelled};
+use crate::live::{Shown, live};
 use crate::words::say;
 
 /// What couldn't be read.
@@ -14,17 +15,17 @@ use crate::words::say;
 pub fn SetAside() -> impl IntoView {
     let house = House::get();
     view! {
-        <Show when=move || !house.asides.with(Vec::is_empty)>
+        <Shown when=move || !house.asides.with(Vec::is_empty)>
             <section class="set-aside" aria-labelledby="aside-title">
                 <h2 id="aside-title">{say!("clubhouse-set-aside")}</h2>
                 <p class="soft small">
                     {say!("clubhouse-set-aside-why")}
                 </p>
                 <ul class="list">
-                    {move || house.asides.get().into_iter().map(|one| view! { <One one=one/> }).collect_view()}
+                    {live(move || house.asides.get().into_iter().map(|one| view! { <One one=one/> }).collect_view())}
                 </ul>
             </section>
-        </Show>
+        </Shown>
     }
 }
 
@@ -83,7 +84,7 @@ fn One(
                 <button type="button" class="quiet" on:click=take_home>{say!("clubhouse-take-home-as-is")}</button>
                 {open_whole}
                 <button type="button" class="quiet" on:click=throw_away>
-                    {move || if sure.get() { say!("clubhouse-throw-away-sure") } else { say!("clubhouse-throw-away") }}
+                    {live(move || if sure.get() { say!("clubhouse-throw-away-sure") } else { say!("clubhouse-throw-away") })}
                 </button>
             </div>
         </li>

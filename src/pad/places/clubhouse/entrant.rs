@@ -3,6 +3,7 @@
 use leptos::prelude::*;
 
 use crate::club::{Club, LastCard};
+use crate::live::{Shown, live};
 use crate::words::say;
 
 /// The longest team name, in characters: what a board on a phone still shows.
@@ -76,16 +77,16 @@ pub fn TeamOf(
                     on:input=move |event| team.name.set(event_target_value(&event))
                 />
             </label>
-            <Show when=move || names.with(|names| !names.is_empty())>
+            <Shown when=move || names.with(|names| !names.is_empty())>
                 <select
                     aria-label=known.clone()
                     on:change=move |event| team.name.set(event_target_value(&event))
                 >
                     <option value="">{say!("clubhouse-from-earlier")}</option>
-                    {move || names.get().into_iter().map(option).collect_view()}
+                    {live(move || names.get().into_iter().map(option).collect_view())}
                 </select>
-            </Show>
-            <Show when=move || team.known.get()>
+            </Shown>
+            <Shown when=move || team.known.get()>
                 <label class="yes">
                     <input
                         type="checkbox"
@@ -94,7 +95,7 @@ pub fn TeamOf(
                     />
                     <span>{with_card}</span>
                 </label>
-            </Show>
+            </Shown>
         </div>
     }
 }

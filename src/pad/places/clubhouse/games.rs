@@ -9,6 +9,7 @@ use leptos::task::spawn_local;
 use super::board::Board;
 use super::house::{House, Row};
 use crate::carry::{self, Parcel};
+use crate::live::{Shown, live};
 use crate::place::Place;
 use crate::words::say;
 
@@ -20,14 +21,14 @@ pub fn Games() -> impl IntoView {
     view! {
         <section class="games" aria-labelledby="games-title">
             <h2 id="games-title">{say!("clubhouse-games")}</h2>
-            {move || match rows.get() {
+            {live(move || match rows.get() {
                 None => view! { <p class="soft" aria-busy="true">{say!("clubhouse-reading")}</p> }.into_any(),
                 Some(rows) if rows.is_empty() => view! { <NoGames/> }.into_any(),
                 Some(rows) => {
                     view! { <ul class="list">{rows.into_iter().map(|row| view! { <OneGame row=row/> }).collect_view()}</ul> }
                         .into_any()
                 }
-            }}
+            })}
         </section>
     }
 }
@@ -96,9 +97,9 @@ fn OneGame(
                 <button type="button" class="quiet" on:click=take_home aria-label=say!("clubhouse-take-home-game", title = title.as_str())>
                     {say!("clubhouse-take-home")}
                 </button>
-                <Show when=carry::can_share>
+                <Shown when=carry::can_share>
                     <button type="button" class="quiet" on:click=share.clone()>{say!("clubhouse-share")}</button>
-                </Show>
+                </Shown>
                 <button
                     type="button"
                     class="quiet"
@@ -148,14 +149,14 @@ pub fn ThrownAway() -> impl IntoView {
     let house = House::get();
     let rows = Memo::new(move |_| chosen(house, true).unwrap_or_default());
     view! {
-        <Show when=move || !rows.with(Vec::is_empty)>
+        <Shown when=move || !rows.with(Vec::is_empty)>
             <details class="thrown-away">
-                <summary>{move || say!("clubhouse-thrown-away", n = rows.with(Vec::len))}</summary>
+                <summary>{live(move || say!("clubhouse-thrown-away", n = rows.with(Vec::len)))}</summary>
                 <ul class="list">
-                    {move || rows.get().into_iter().map(|row| view! { <Thrown row=row/> }).collect_view()}
+                    {live(move || rows.get().into_iter().map(|row| view! { <Thrown row=row/> }).collect_view())}
                 </ul>
             </details>
-        </Show>
+        </Shown>
     }
 }
 
@@ -181,7 +182,7 @@ fn Thrown(
             <div class="buttons">
                 <button type="button" class="quiet" on:click=move |_| house.put_back(&back)>{say!("clubhouse-put-back")}</button>
                 <button type="button" class="quiet" on:click=for_good>
-                    {move || if sure.get() { say!("clubhouse-throw-away-sure") } else { say!("clubhouse-throw-away-for-good") }}
+                    {live(move || if sure.get() { say!("clubhouse-throw-away-sure") } else { say!("clubhouse-throw-away-for-good") })}
                 </button>
             </div>
         </li>

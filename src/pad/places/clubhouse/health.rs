@@ -6,6 +6,7 @@ use leptos::task::spawn_local;
 use super::house::House;
 use crate::install::Offers;
 use crate::keep::{self, Health};
+use crate::live::{Shown, live};
 use crate::words::say;
 
 /// How safe it is here.
@@ -15,7 +16,7 @@ pub fn Safety() -> impl IntoView {
     view! {
         <section class="safety" aria-labelledby="safety-title">
             <h2 id="safety-title">{say!("clubhouse-safety")}</h2>
-            {move || house.health.get().map(|health| view! { <Answers health=health/> })}
+            {live(move || house.health.get().map(|health| view! { <Answers health=health/> }))}
             <p class="small">
                 {say!("clubhouse-safety-hint")}
             </p>
@@ -43,9 +44,9 @@ fn Answers(
             <dt>{say!("clubhouse-promise")}</dt>
             <dd data-persisted=format!("{:?}", health.persisted)>
                 {promise(&health)}
-                <Show when=move || health.persisted == Some(false)>
+                <Shown when=move || health.persisted == Some(false)>
                     <button type="button" class="quiet" on:click=ask>{say!("clubhouse-ask-promise")}</button>
-                </Show>
+                </Shown>
             </dd>
             <dt>{say!("clubhouse-room")}</dt>
             <dd>{room(&health)}</dd>
@@ -63,17 +64,17 @@ fn HomeScreen(
 ) -> impl IntoView {
     let offers = Offers::get();
     view! {
-        <Show
+        <Shown
             when=move || !installed
             fallback=|| say!("clubhouse-installed")
         >
-            <Show
+            <Shown
                 when=move || offers.install.get()
                 fallback=|| say!("clubhouse-not-installed")
             >
                 <button type="button" on:click=move |_| offers.install()>{say!("clubhouse-install")}</button>
-            </Show>
-        </Show>
+            </Shown>
+        </Shown>
     }
 }
 

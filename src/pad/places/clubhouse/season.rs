@@ -6,10 +6,12 @@ use std::time::Duration;
 use benchbook_stats::game::Game;
 use benchbook_stats::lines::BattingLine;
 use benchbook_stats::log::Entry;
+use benchbook_stats::order::put_in_order;
 use benchbook_stats::season::{DayOfPitches, PlayerSeason, Season, TeamSeason};
 use leptos::prelude::*;
 
 use super::house::House;
+use crate::live::{Shown, live};
 use crate::words::say;
 
 /// Headings: what is printed, and what it means.
@@ -38,18 +40,18 @@ pub fn Seasons() -> impl IntoView {
         }
     });
     view! {
-        <Show when=move || any.get()>
+        <Shown when=move || any.get()>
             <details
                 class="season"
                 on:toggle=move |event| open.set(event_target::<web_sys::Element>(&event).has_attribute("open"))
             >
                 <summary>{say!("clubhouse-season")}</summary>
-                {move || match season.get() {
+                {live(move || match season.get() {
                     None => view! { <p class="soft" aria-busy="true">{say!("clubhouse-adding-up")}</p> }.into_any(),
                     Some(season) => view! { <Teams season=season chosen=chosen/> }.into_any(),
-                }}
+                })}
             </details>
-        </Show>
+        </Shown>
     }
 }
 
@@ -101,14 +103,14 @@ fn Teams(
                 {names.into_iter().map(option).collect_view()}
             </select>
         </label>
-        {move || season.teams.get(&name.get()).map(|team| one_team(&name.get(), team))}
+        {live(move || season.teams.get(&name.get()).map(|team| one_team(&name.get(), team)))}
         <p class="small soft">{say!("clubhouse-season-counted")}</p>
     }
 }
 
 fn one_team(name: &str, team: &TeamSeason) -> impl IntoView + use<> {
     let mut players: Vec<PlayerSeason> = team.players.values().cloned().collect();
-    players.sort_by(|a, b| a.name.cmp(&b.name));
+    put_in_order(&mut players, |a, b| a.name < b.name);
     view! {
         <p class="record">{record(team)}</p>
         {batting(name, team.games, &players)}

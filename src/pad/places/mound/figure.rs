@@ -4,6 +4,7 @@ use leptos::prelude::*;
 
 use super::Bench;
 use super::reading::{self, ToLimit};
+use crate::live::{Shown, live};
 use crate::words::say;
 
 /// The figure, with what belongs to it.
@@ -22,17 +23,17 @@ pub fn Figure() -> impl IntoView {
     let limit = Memo::new(move |_| game.with(|g| g.code().pitch_limit));
     view! {
         <section class="figure">
-            <Show when=move || there.get() fallback=|| view! { <p>{say!("mound-no-pitcher")}</p> }>
+            <Shown when=move || there.get() fallback=|| view! { <p>{say!("mound-no-pitcher")}</p> }>
                 <h2>{name}" "<span class="shirt">{shirt}</span></h2>
                 <p class="count" class:three=move || { pitches.get() > 99 }>
-                    <span class="digits">{pitches}{move || at_least.get().then_some("+")}</span>
+                    <span class="digits">{pitches}{live(move || at_least.get().then_some("+"))}</span>
                     <span class="unit">{say!("mound-pitches-today")}</span>
                 </p>
-                {move || limit.get().map(|limit| view! { <Limit limit=limit pitches=pitches/> })}
+                {live(move || limit.get().map(|limit| view! { <Limit limit=limit pitches=pitches/> }))}
                 <Parts/>
                 <Innings/>
-                <Show when=move || at_least.get()><p class="small">{say!("mound-incomplete")}</p></Show>
-            </Show>
+                <Shown when=move || at_least.get()><p class="small">{say!("mound-incomplete")}</p></Shown>
+            </Shown>
         </section>
     }
 }
@@ -48,7 +49,7 @@ fn Limit(
     let passed = move || !matches!(to.get(), ToLimit::Left(_));
     view! {
         <p class="limit" class:passed=passed role="status">
-            <b>{move || to_limit_said(to.get())}</b>
+            <b>{live(move || to_limit_said(to.get()))}</b>
             " "
             <span>{say!("mound-limit", limit = limit)}</span>
         </p>
@@ -82,10 +83,10 @@ fn Parts() -> impl IntoView {
         <dl class="parts">
             <div><dt>{say!("mound-strikes")}</dt><dd>{strikes}</dd></div>
             <div><dt>{say!("mound-balls")}</dt><dd>{balls}</dd></div>
-            <Show when=move || batter.get().is_some()>
-                <div><dt>{say!("mound-this-batter")}</dt><dd>{move || batter.get()}</dd></div>
+            <Shown when=move || batter.get().is_some()>
+                <div><dt>{say!("mound-this-batter")}</dt><dd>{live(move || batter.get())}</dd></div>
                 <div><dt>{say!("mound-before-batter")}</dt><dd>{before}</dd></div>
-            </Show>
+            </Shown>
         </dl>
     }
 }
@@ -96,18 +97,18 @@ fn Innings() -> impl IntoView {
     let bench = Bench::get();
     let innings = Memo::new(move |_| bench.now.with(|n| n.as_ref().map(|l| l.by_inning.clone()).unwrap_or_default()));
     view! {
-        <Show when=move || innings.with(|i| !i.is_empty())>
+        <Shown when=move || innings.with(|i| !i.is_empty())>
             <div class="scroll" tabindex="0" role="region" aria-label=say!("mound-by-inning")>
                 <table class="innings">
                     <caption class="spoken">{say!("mound-by-inning")}</caption>
                     <thead>
-                        <tr>{move || innings.get().into_iter().map(|(i, _)| view! { <th scope="col">{i}</th> }).collect_view()}</tr>
+                        <tr>{live(move || innings.get().into_iter().map(|(i, _)| view! { <th scope="col">{i}</th> }).collect_view())}</tr>
                     </thead>
                     <tbody>
-                        <tr>{move || innings.get().into_iter().map(|(_, n)| view! { <td>{n}</td> }).collect_view()}</tr>
+                        <tr>{live(move || innings.get().into_iter().map(|(_, n)| view! { <td>{n}</td> }).collect_view())}</tr>
                     </tbody>
                 </table>
             </div>
-        </Show>
+        </Shown>
     }
 }

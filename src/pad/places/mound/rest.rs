@@ -6,6 +6,7 @@ use benchbook_stats::workload::{AgeRow, PITCH_SMART_2015, Rest};
 use leptos::prelude::*;
 
 use super::Bench;
+use crate::live::live;
 use crate::places::Refused;
 use crate::words::say;
 
@@ -22,13 +23,13 @@ pub fn RestOf() -> impl IntoView {
         <section class="rest">
             <h2>{say!("mound-rest")}</h2>
             <p class="notice small">{say!("mound-caution")}</p>
-            {move || pitcher.get().map(|id| view! { <Age id=id age=age/> })}
+            {live(move || pitcher.get().map(|id| view! { <Age id=id age=age/> }))}
             <Refused/>
-            {move || match (age.get(), age.get().and_then(|age| PITCH_SMART_2015.row(age))) {
+            {live(move || match (age.get(), age.get().and_then(|age| PITCH_SMART_2015.row(age))) {
                 (None, _) => view! { <p class="soft">{say!("mound-no-age")}</p> }.into_any(),
                 (Some(_), None) => view! { <p>{say!("mound-no-row")}</p> }.into_any(),
                 (Some(_), Some(row)) => view! { <Bands row=row/> }.into_any(),
-            }}
+            })}
             <p class="soft small">{say!("mound-finish-the-batter")}</p>
             <p class="soft small">{PITCH_SMART_2015.name}": "{PITCH_SMART_2015.source}"."</p>
         </section>
@@ -72,13 +73,13 @@ fn Bands(
         view! {
             <tr class:here=here>
                 <th scope="row">{format!("{from}–{to}")}</th>
-                <td>{days}{move || here().then(|| view! { " " <span class="mark">"◂ " {say!("mound-now")}</span> })}</td>
+                <td>{days}{live(move || here().then(|| view! { " " <span class="mark">"◂ " {say!("mound-now")}</span> }))}</td>
             </tr>
         }
     };
     view! {
         <p><b>{say!("mound-row", from = row.from_age, to = row.to_age, most = row.daily_maximum)}</b></p>
-        <p role="status">{move || rest_said(pitches.get(), rest.get())}</p>
+        <p role="status">{live(move || rest_said(pitches.get(), rest.get()))}</p>
         <table class="bands">
             <thead><tr><th scope="col">{say!("mound-count")}</th><th scope="col">{say!("mound-days")}</th></tr></thead>
             <tbody>{row.bands().into_iter().map(band).collect_view()}</tbody>

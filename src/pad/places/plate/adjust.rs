@@ -8,6 +8,7 @@ use leptos::prelude::*;
 use super::gesture::{Adjusting, Gesture};
 use super::hand::Hand;
 use super::{telling, words};
+use crate::live::{Shown, live};
 use crate::words::say;
 
 /// The draft, and what can be changed in it.
@@ -39,15 +40,15 @@ pub fn Adjust() -> impl IntoView {
                 <button type="button" class="record main" on:click=move |_| hand.record_draft()>{say!("plate-record")}</button>
             </div>
             <div class="choices">
-                {move || match who.get() {
+                {live(move || match who.get() {
                     Some(who) => view! { <Ends who=who draft=draft/> }.into_any(),
                     None => view! { <Everyone draft=draft/> }.into_any(),
-                }}
-                <Show when=late>
+                })}
+                <Shown when=late>
                     <button type="button" on:click=move |_| hand.change(|action, _, _| edit::outs_first(action))>
                         {say!("plate-run-too-late")}
                     </button>
-                </Show>
+                </Shown>
             </div>
         </section>
     }
@@ -147,13 +148,13 @@ fn Ends(
         <h2>{name}</h2>
         <div class="chips ends"><b aria-hidden="true">{say!("plate-safe")}</b>{stays}{safe.collect_view()}</div>
         <div class="chips ends"><b aria-hidden="true">{say!("plate-out")}</b>{out.collect_view()}</div>
-        {move || {
+        {live(move || {
             let m = now.get()?;
             Some(match m.out {
                 Some(_) => view! { <HowOut who=who draft=draft/> }.into_any(),
                 None => view! { <HowSo who=who draft=draft/> }.into_any(),
             })
-        }}
+        })}
     }
 }
 
@@ -250,7 +251,7 @@ fn Errors(
                 {say!("plate-another-error")}
             </button>
         </div>
-        <Show when=waiting>
+        <Shown when=waiting>
             <p class="hint">{say!("plate-touch-who-erred")}</p>
             <div class="chips">
                 {[MisplayKind::Throwing, MisplayKind::Fielding, MisplayKind::Muff, MisplayKind::Obstruction].map(|kind| {
@@ -262,7 +263,7 @@ fn Errors(
                     }
                 })}
             </div>
-        </Show>
+        </Shown>
     }
 }
 

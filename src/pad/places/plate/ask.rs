@@ -10,6 +10,7 @@ use leptos::prelude::*;
 
 use super::hand::Hand;
 use super::words;
+use crate::live::live;
 use crate::words::language;
 use crate::words::say;
 
@@ -35,7 +36,7 @@ pub fn Ask() -> impl IntoView {
             );
         }
     });
-    move || question.get().map(|q| view! { <Line question=q dismiss=move || question.set(None)/> })
+    live(move || question.get().map(|q| view! { <Line question=q dismiss=move || question.set(None)/> }))
 }
 
 #[component]

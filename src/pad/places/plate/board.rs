@@ -9,6 +9,7 @@ use leptos::prelude::*;
 
 use super::hand::Hand;
 use super::words;
+use crate::live::live;
 use crate::words::say;
 
 /// Time enough for the tap itself to show.
@@ -23,8 +24,8 @@ pub fn Board() -> impl IntoView {
         <section class="plate-board" aria-label=say!("plate-board")>
             <div class="score">{Side::BOTH.map(|side| view! { <SideScore side=side/> })}</div>
             <div class="inning">
-                <span aria-hidden="true">{move || words::inning(s.get().inning, s.get().half)}</span>
-                <span class="spoken">{move || words::inning_said(s.get().inning, s.get().half)}</span>
+                <span aria-hidden="true">{live(move || words::inning(s.get().inning, s.get().half))}</span>
+                <span class="spoken">{live(move || words::inning_said(s.get().inning, s.get().half))}</span>
             </div>
             <div class="outs" data-outs=move || s.get().outs.to_string()>
                 <span class="says" aria-hidden="true">{say!("plate-outs")}</span>
@@ -32,11 +33,11 @@ pub fn Board() -> impl IntoView {
                     <i data-lit=move || (s.get().outs > 0).to_string()></i>
                     <i data-lit=move || (s.get().outs > 1).to_string()></i>
                 </span>
-                <span class="spoken">{move || say!("plate-outs-said", outs = s.get().outs)}</span>
+                <span class="spoken">{live(move || say!("plate-outs-said", outs = s.get().outs))}</span>
             </div>
             <div class="count" data-count=move || words::count(s.get().count)>
-                <span class="figure" aria-hidden="true">{move || words::count(s.get().count)}</span>
-                <span class="spoken">{move || count_said(s.get().count)}</span>
+                <span class="figure" aria-hidden="true">{live(move || words::count(s.get().count))}</span>
+                <span class="spoken">{live(move || count_said(s.get().count))}</span>
             </div>
             <Now/>
         </section>
@@ -59,7 +60,7 @@ fn SideScore(
     let at_bat = move || hand.situation.get().batting() == side;
     view! {
         <div class="side" data-bats=move || at_bat().to_string()>
-            <span class="mark" aria-hidden="true">{move || if at_bat() { "▸" } else { "" }}</span>
+            <span class="mark" aria-hidden="true">{live(move || if at_bat() { "▸" } else { "" })}</span>
             <span class="team">{name}</span>
             <span class="runs">{runs}</span>
         </div>
@@ -81,19 +82,19 @@ fn Now() -> impl IntoView {
             <div class="at-bat">
                 <dt>{say!("plate-at-bat")}</dt>
                 <dd>
-                    <b class="who">{move || say!("plate-order-place", place = s.get().place + 1, name = batter.get())}</b>
+                    <b class="who">{live(move || say!("plate-order-place", place = s.get().place + 1, name = batter.get()))}</b>
                     <span class="today">{today}</span>
                 </dd>
             </div>
             <div class="on-deck">
                 <dt>{say!("plate-on-deck")}</dt>
-                <dd><span class="who">{move || words::short(&on_deck.get()).to_owned()}</span></dd>
+                <dd><span class="who">{live(move || words::short(&on_deck.get()).to_owned())}</span></dd>
             </div>
             <div class="pitching">
                 <dt>{say!("plate-pitching")}</dt>
                 <dd>
-                    <span class="who">{move || words::short(&pitcher.get()).to_owned()}</span>
-                    <b class="pitch-count">{move || say!("plate-pitch-count", pitches = thrown.get())}</b>
+                    <span class="who">{live(move || words::short(&pitcher.get()).to_owned())}</span>
+                    <b class="pitch-count">{live(move || say!("plate-pitch-count", pitches = thrown.get()))}</b>
                 </dd>
             </div>
         </dl>

@@ -10,6 +10,7 @@ use super::field::{Drag, Dragged, shown_event};
 use super::geometry;
 use super::hand::Hand;
 use super::telling;
+use crate::live::live;
 use crate::words::say;
 
 /// Foul ground: a strip along the lines, and the room behind the plate.
@@ -42,15 +43,15 @@ pub fn Drawing(
             <text x="26" y="40">{say!("plate-over-the-fence")}</text>
             <text x="334" y="40">{say!("plate-over-the-fence")}</text>
             <Throws/>
-            {move || ball().map(|(x, y)| view! { <circle class="landed" cx=x cy=y r="6"/> })}
+            {live(move || ball().map(|(x, y)| view! { <circle class="landed" cx=x cy=y r="6"/> }))}
             <Ways/>
-            {move || drag.get().filter(|d| d.moved).map(|d| {
+            {live(move || drag.get().filter(|d| d.moved).map(|d| {
                 let (x, y) = match d.who {
                     Dragged::Running(who) => geometry::start(who),
                     Dragged::Fielding(position) => geometry::fielder(position),
                 };
                 view! { <line class="pulling" x1=x y1=y x2=d.at.0 y2=d.at.1/> }
-            })}
+            }))}
         </svg>
     }
 }

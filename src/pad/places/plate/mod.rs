@@ -38,6 +38,7 @@ use tray::{RunnerTray, Tray};
 use umpire::Umpire;
 
 use crate::keep::Preferences;
+use crate::live::{Shown, live};
 use crate::words::say;
 
 /// What lies under the thumb.
@@ -73,12 +74,12 @@ pub fn Plate() -> impl IntoView {
             <div class="pad">
                 <StatusLine/>
                 <Ask/>
-                {move || match panel.get() {
+                {live(move || match panel.get() {
                     Panel::NoPlay => view! { <NoPlay/> }.into_any(),
                     Panel::EmptyPlace => view! { <EmptyPlace/> }.into_any(),
                     Panel::Pitches => view! {
                         <Interlude/>
-                        <Show when=move || notes.get()><Notes/></Show>
+                        <Shown when=move || notes.get()><Notes/></Shown>
                         <Pitches/>
                     }.into_any(),
                     Panel::MorePitches => view! { <MorePitches/> }.into_any(),
@@ -87,7 +88,7 @@ pub fn Plate() -> impl IntoView {
                     Panel::Adjust => view! { <Adjust/> }.into_any(),
                     Panel::People => view! { <People/> }.into_any(),
                     Panel::Umpire => view! { <Umpire/> }.into_any(),
-                }}
+                })}
             </div>
         </main>
     }

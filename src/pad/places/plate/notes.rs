@@ -8,6 +8,7 @@ use leptos::prelude::*;
 use super::hand::Hand;
 use super::words;
 use crate::keep::Preferences;
+use crate::live::Shown;
 use crate::words::say;
 
 /// The more frequent first.
@@ -168,11 +169,11 @@ pub fn NotesSwitch() -> impl IntoView {
             {[SpeedUnit::MilesPerHour, SpeedUnit::KilometersPerHour].map(|unit| {
                 let pressed = move || (preferences.speed_unit.get() == unit).to_string();
                 view! {
-                    <Show when=move || on.get()>
+                    <Shown when=move || on.get()>
                         <button type="button" aria-pressed=pressed on:click=move |_| preferences.speed_unit.set(unit)>
                             {words::unit(unit)}
                         </button>
-                    </Show>
+                    </Shown>
                 }
             })}
         </div>

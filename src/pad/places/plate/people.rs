@@ -3,12 +3,14 @@
 use benchbook_stats::field::{Position, Post, Side};
 use benchbook_stats::game::Game;
 use benchbook_stats::log::Event;
+use benchbook_stats::order::put_in_order;
 use benchbook_stats::team::{Assignment, Change, Player, PlayerId, Role};
 use leptos::prelude::*;
 
 use super::gesture::{Chosen, Gesture};
 use super::hand::Hand;
 use super::telling;
+use crate::live::{Shown, live};
 use crate::words::{language, say};
 
 /// Who is to be changed, as the game knows them.
@@ -79,10 +81,10 @@ pub fn People() -> impl IntoView {
                 <p class="title">{title}</p>
             </div>
             <div class="choices">
-                {move || match leaving.get() {
+                {live(move || match leaving.get() {
                     Some(leaving) => view! { <Change_ leaving=leaving/> }.into_any(),
                     None => view! { <Everybody/> }.into_any(),
-                }}
+                })}
             </div>
         </section>
     }
@@ -118,9 +120,9 @@ fn Everybody() -> impl IntoView {
     view! {
         <p class="hint">{say!("plate-drag-hint")}</p>
         <h2>{say!("plate-fielding-side")}</h2>
-        <div class="chips">{move || side(false)}</div>
+        <div class="chips">{live(move || side(false))}</div>
         <h2>{say!("plate-batting-side")}</h2>
-        <div class="chips">{move || side(true)}</div>
+        <div class="chips">{live(move || side(true))}</div>
         <Joins/>
     }
 }
@@ -141,15 +143,15 @@ fn Change_(
         record(hand, leaving.side, change);
     };
     view! {
-        <Show when=move || may_lend>
+        <Shown when=move || may_lend>
             <div class="chips">
                 <button type="button" aria-pressed=move || courtesy.get().to_string() on:click=move |_| courtesy.update(|c| *c = !*c)>
                     {say!("plate-as-courtesy")}
                 </button>
             </div>
-        </Show>
+        </Shown>
         <div class="chips bench">
-            {move || {
+            {live(move || {
                 let bench = bench();
                 if bench.is_empty() {
                     view! { <p class="hint">{say!("plate-nobody-on-bench")}</p> }.into_any()
@@ -158,7 +160,7 @@ fn Change_(
                         <button type="button" on:click=move |_| come_in(id)>{text}</button>
                     }).collect_view().into_any()
                 }
-            }}
+            })}
         </div>
         <Newcomer side=leaving.side come_in=come_in/>
         <Swap leaving=leaving/>
@@ -182,7 +184,7 @@ fn bench(game: &Game, side: Side) -> Vec<(PlayerId, String)> {
             (was_in, player.id, row)
         })
         .collect();
-    list.sort();
+    put_in_order(&mut list, |a, b| a < b);
     list.into_iter().map(|(_, id, text)| (id, text)).collect()
 }
 
@@ -260,9 +262,9 @@ fn Swap(
     view! {
         <h2>{say!("plate-swap-hint")}</h2>
         <div class="chips">
-            {move || others().into_iter().map(|(other, text)| view! {
+            {live(move || others().into_iter().map(|(other, text)| view! {
                 <button type="button" on:click=move |_| swap(hand, leaving, other)>{text}</button>
-            }).collect_view()}
+            }).collect_view())}
         </div>
     }
 }
@@ -350,5 +352,5 @@ fn Joins() -> impl IntoView {
             }
         })
     };
-    view! { <Show when=move || open>{lists}</Show> }
+    view! { <Shown when=move || open>{lists}</Shown> }
 }

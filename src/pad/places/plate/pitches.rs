@@ -8,6 +8,7 @@ use super::gesture::Gesture;
 use super::hand::Hand;
 use super::notes::NotesSwitch;
 use super::words;
+use crate::live::Shown;
 use crate::words::say;
 
 /// The four of nearly every pitch.
@@ -40,14 +41,14 @@ pub fn Pitches() -> impl IntoView {
                 <b>{say!("plate-more")}</b>
                 <span>"…"</span>
             </button>
-            <Show
+            <Shown
                 when=move || got_away.get()
                 fallback=|| view! { <p class="hint">{say!("plate-in-play-hint")}</p> }
             >
                 <button type="button" class="got-away main" on:click=move |_| hand.go(Gesture::GotAway)>
                     {say!("plate-got-away")}
                 </button>
-            </Show>
+            </Shown>
         </section>
     }
 }

@@ -5,6 +5,7 @@ use leptos::prelude::*;
 
 use super::hand::Hand;
 use super::{telling, words};
+use crate::live::live;
 use crate::place::{Place, Room};
 use crate::words::say;
 
@@ -15,13 +16,13 @@ pub fn StatusLine() -> impl IntoView {
     let refusal = hand.scoring.refusal;
     view! {
         <p class="status" role="status" aria-live="polite" data-refused=move || refusal.with(Option::is_some).to_string()>
-            {move || match refusal.get() {
+            {live(move || match refusal.get() {
                 Some(why) => view! { <strong>"✕ "{why}</strong> }.into_any(),
                 None => view! {
                     <span>{hand.said.get().words}</span>
                     <span class="spoken">". "{hand.said.get().stands}</span>
                 }.into_any(),
-            }}
+            })}
         </p>
     }
 }
@@ -45,7 +46,7 @@ pub fn Interlude() -> impl IntoView {
             })
         })
     });
-    move || {
+    live(move || {
         fresh.get().map(|(when, next)| {
             view! {
                 <div class="interlude">
@@ -54,7 +55,7 @@ pub fn Interlude() -> impl IntoView {
                 </div>
             }
         })
-    }
+    })
 }
 
 /// What stands where the pitches are while play is not on.
@@ -63,7 +64,7 @@ pub fn NoPlay() -> impl IntoView {
     let hand = Hand::get();
     let link = move |room: Room| Place::Game(hand.scoring.id.get_value(), room).hash();
     let phase = move || hand.situation.get().phase;
-    move || match phase() {
+    live(move || match phase() {
         Phase::Before => view! {
             <section class="no-play">
                 <p>{say!("plate-not-begun")}</p>
@@ -76,7 +77,7 @@ pub fn NoPlay() -> impl IntoView {
         .into_any(),
         Phase::Over(ending) => view! {
             <section class="no-play">
-                <p class="final">{move || hand.game(|game| words::over(ending, game))}</p>
+                <p class="final">{live(move || hand.game(|game| words::over(ending, game)))}</p>
                 <a class="button main" href=link(Room::Book)>{say!("plate-to-the-book")}</a>
             </section>
         }
@@ -90,7 +91,7 @@ pub fn NoPlay() -> impl IntoView {
             </section>
         }
         .into_any(),
-    }
+    })
 }
 
 /// The place in the order whose turn it is has no player.

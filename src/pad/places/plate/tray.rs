@@ -7,6 +7,7 @@ use leptos::prelude::*;
 use super::gesture::Gesture;
 use super::hand::Hand;
 use super::{telling, words};
+use crate::live::{Shown, live};
 use crate::words::say;
 
 /// The tray of a ball in play, a chase or a strike three that got away.
@@ -20,9 +21,9 @@ pub fn Tray() -> impl IntoView {
                 <button type="button" class="cancel" aria-label=say!("plate-cancel") on:click=move |_| hand.cancel()>
                     <span aria-hidden="true">"✕"</span>
                 </button>
-                <Show when=move || in_play.get() fallback=|| view! { <TrayTitle/> }>
+                <Shown when=move || in_play.get() fallback=|| view! { <TrayTitle/> }>
                     <OffTheBat/>
-                </Show>
+                </Shown>
             </div>
             <Outcomes/>
         </section>
@@ -91,14 +92,14 @@ fn OffTheBat() -> impl IntoView {
     };
     view! {
         <div class="off-the-bat" role="group" aria-label=say!("plate-off-the-bat")>
-            {move || kinds().map(|kind| {
+            {live(move || kinds().map(|kind| {
                 let pressed = move || (said.get().0 == Some(kind)).to_string();
                 view! {
                     <button type="button" aria-pressed=pressed on:click=move |_| tell(kind)>
                         {words::trajectory(kind)}
                     </button>
                 }
-            })}
+            }))}
             <button type="button" aria-pressed=move || said.get().1.to_string() on:click=foul>
                 {say!("plate-foul-ball")}
             </button>
@@ -112,7 +113,7 @@ pub fn Outcomes() -> impl IntoView {
     let hand = Hand::get();
     view! {
         <ol class="outcomes">
-            {move || hand.proposals.get().into_iter().enumerate().map(|(i, proposal)| row(hand, i, proposal)).collect_view()}
+            {live(move || hand.proposals.get().into_iter().enumerate().map(|(i, proposal)| row(hand, i, proposal)).collect_view())}
         </ol>
     }
 }
@@ -175,7 +176,7 @@ pub fn RunnerTray() -> impl IntoView {
                 </button>
                 <p class="title">{title}</p>
                 <button type="button" class="when" on:click=when>
-                    {move || if on_pitch() { say!("plate-on-the-pitch") } else { say!("plate-between") }}
+                    {live(move || if on_pitch() { say!("plate-on-the-pitch") } else { say!("plate-between") })}
                 </button>
             </div>
             <div class="chases">

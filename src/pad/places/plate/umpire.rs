@@ -8,6 +8,7 @@ use leptos::prelude::*;
 
 use super::hand::Hand;
 use super::words;
+use crate::live::Shown;
 use crate::words::say;
 
 /// Results of which the pitches were missed.
@@ -138,14 +139,14 @@ fn TheGame() -> impl IntoView {
             <button type="button" on:click=move |_| {
                 hand.record_plain(Event::EndHalf { why: why() });
             }>{say!("plate-end-half")}</button>
-            <Show
+            <Shown
                 when=stopped
                 fallback=move || view! {
                     <button type="button" on:click=move |_| status(Status::Delayed { why: why() })>{say!("plate-delay")}</button>
                 }
             >
                 <button type="button" on:click=move |_| status(Status::Resumed)>{say!("plate-resume")}</button>
-            </Show>
+            </Shown>
             <button type="button" on:click=move |_| status(Status::Suspended { why: why() })>{say!("plate-suspend")}</button>
             <button type="button" on:click=move |_| status(Status::Called { why: why() })>{say!("plate-call-game")}</button>
             <button type="button" on:click=move |_| status(Status::Final)>{say!("plate-final")}</button>

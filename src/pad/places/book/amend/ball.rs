@@ -10,6 +10,7 @@ use leptos::prelude::*;
 use super::super::charts::field;
 use super::pick::{Chain, Pick};
 use super::play::Draft;
+use crate::live::{Shown, live};
 use crate::places::plate::{telling, words as plate};
 use crate::words::say;
 
@@ -128,12 +129,12 @@ fn Usual(
         view! { <button type="button" on:click=move |_| take(draft, &proposal.event)>{text}</button> }
     };
     view! {
-        <Show when=move || proposals.with(|p| !p.is_empty())>
+        <Shown when=move || proposals.with(|p| !p.is_empty())>
             <details class="usual-ends">
                 <summary>{say!("book-amend-usual")}</summary>
-                <div class="chips">{move || proposals.get().into_iter().map(button).collect_view()}</div>
+                <div class="chips">{live(move || proposals.get().into_iter().map(button).collect_view())}</div>
             </details>
-        </Show>
+        </Shown>
     }
 }
 

@@ -11,6 +11,7 @@ use super::super::drawer::Drawer;
 use super::super::{Reading, words};
 use super::ball::Ball;
 use super::runner::Runner;
+use crate::live::{Shown, live};
 use crate::places::plate::telling;
 use crate::words::{language, say};
 
@@ -120,7 +121,7 @@ pub fn can_be_amended(game: &Game, entry: EntryId) -> bool {
 pub fn AmendPlay() -> impl IntoView {
     let reading = Reading::get();
     let close = Callback::new(move |()| reading.amending.set(None));
-    move || {
+    live(move || {
         let entry = reading.amending.get()?;
         let draft = reading.scoring.game.with_untracked(|game| Draft::of(game, entry))?;
         Some(view! {
@@ -128,7 +129,7 @@ pub fn AmendPlay() -> impl IntoView {
                 <Form draft=draft/>
             </Drawer>
         })
-    }
+    })
 }
 
 #[component]
@@ -169,11 +170,11 @@ fn Form(
             {draft.batted().then(|| view! { <Ball draft=draft/> })}
             <h3>{say!("book-amend-everyone")}</h3>
             {draft.everyone().into_iter().map(|who| view! { <Runner draft=draft who=who/> }).collect_view()}
-            <Show when=late>
+            <Shown when=late>
                 <button type="button" on:click=move |_| draft.change(edit::outs_first)>{say!("book-amend-late")}</button>
-            </Show>
+            </Shown>
             <div role="status">
-                {move || refusal.get().map(|why| view! { <p class="notice refusal">{why}</p> })}
+                {live(move || refusal.get().map(|why| view! { <p class="notice refusal">{why}</p> }))}
             </div>
             <p class="answers">
                 <button type="button" class="main" disabled=move || !changed.get() on:click=look>

@@ -9,6 +9,7 @@ use super::super::words;
 use super::end::{self, End};
 use super::pick::{Chain, Pick, name};
 use super::play::Draft;
+use crate::live::Shown;
 use crate::places::plate::words as plate;
 use crate::words::say;
 
@@ -68,9 +69,9 @@ pub fn Runner(
             <For each=move || bases.get() key=|base| *base let:base>
                 <Because draft=draft who=who base=base/>
             </For>
-            <Show when=move || is_out.get()>
+            <Shown when=move || is_out.get()>
                 <PutOut draft=draft who=who/>
-            </Show>
+            </Shown>
         </fieldset>
     }
 }
@@ -110,9 +111,9 @@ fn Because(
     let on_error = move || matches!(cause.get(), Some(Cause::Error(_)));
     view! {
         <Pick label=words::reaches(base) options=options value=value pick=pick/>
-        <Show when=on_error>
+        <Shown when=on_error>
             <Error draft=draft who=who base=base cause=cause/>
-        </Show>
+        </Shown>
     }
 }
 

@@ -7,6 +7,7 @@ use leptos::prelude::*;
 
 use super::super::{Reading, words};
 use super::field;
+use crate::live::{Shown, live};
 use crate::words::say;
 
 /// The chart of one batter, chosen from the order.
@@ -27,7 +28,7 @@ pub fn Sprays() -> impl IntoView {
     view! {
         <section class="spray">
             <h2>{say!("book-spray")}</h2>
-            <Show
+            <Shown
                 when=move || shown.with(Option::is_some)
                 fallback=|| view! { <p class="soft">{say!("book-nobody-batted")}</p> }
             >
@@ -36,8 +37,8 @@ pub fn Sprays() -> impl IntoView {
                     <Choice sprays=sprays shown=shown chosen=chosen/>
                     <button type="button" on:click=move |_| step(1)>{say!("book-batter-after")}</button>
                 </p>
-                {move || shown.get().map(|spray| view! { <Chart spray=spray/> })}
-            </Show>
+                {live(move || shown.get().map(|spray| view! { <Chart spray=spray/> }))}
+            </Shown>
         </section>
     }
 }

@@ -5,6 +5,7 @@ use benchbook_stats::lines::{InningPitches, PitchStrip};
 use leptos::prelude::*;
 
 use super::super::Reading;
+use crate::live::{Shown, live};
 use crate::words::say;
 
 /// One side's pitchers.
@@ -17,16 +18,16 @@ pub fn Strips(
     let strips = Memo::new(move |_| reading.scoring.game.with(|game| game.pitch_strips(side)));
     let missed = Memo::new(move |_| strips.with(|all| all.iter().any(|strip| strip.total().incomplete)));
     view! {
-        <Show when=move || strips.with(|s| !s.is_empty())>
+        <Shown when=move || strips.with(|s| !s.is_empty())>
             <section class="strips">
-                <h2>{move || say!("book-strips-of", team = reading.team(side))}</h2>
-                {move || strips.get().into_iter().map(|strip| view! { <Strip strip=strip/> }).collect_view()}
+                <h2>{live(move || say!("book-strips-of", team = reading.team(side)))}</h2>
+                {live(move || strips.get().into_iter().map(|strip| view! { <Strip strip=strip/> }).collect_view())}
                 <p class="small soft">{say!("book-first-pitch-note")}</p>
-                <Show when=move || missed.get()>
+                <Shown when=move || missed.get()>
                     <p class="small soft">"+ "{say!("book-pitches-missed")}</p>
-                </Show>
+                </Shown>
             </section>
-        </Show>
+        </Shown>
     }
 }
 
