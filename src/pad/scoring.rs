@@ -70,7 +70,7 @@ impl Scoring {
     /// Records what the scorer saw. False if the game refuses it: then the game is as it was and `refusal` says why.
     pub fn tap(&self, event: Event) -> bool {
         if !self.writes.get_untracked() {
-            self.refusal.set(Some(say!("frame-only-follows")));
+            self.refuse(Some(say!("frame-only-follows")));
             return false;
         }
         let mut refused = None;
@@ -83,8 +83,20 @@ impl Scoring {
         if accepted {
             self.keep_last();
         }
-        self.refusal.set(refused);
+        self.refuse(refused);
         accepted
+    }
+
+    /// A refusal no longer stands in the way.
+    pub fn forgive(&self) {
+        self.refuse(None);
+    }
+
+    /// Wakes nobody who shows the same already.
+    fn refuse(&self, why: Option<String>) {
+        if self.refusal.with_untracked(|now| *now != why) {
+            self.refusal.set(why);
+        }
     }
 
     fn keep_last(&self) {

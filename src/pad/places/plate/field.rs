@@ -14,6 +14,7 @@ use super::gesture::{Chosen, Gesture};
 use super::hand::Hand;
 use super::people;
 use super::words;
+use crate::live::{Shown, live};
 use crate::words::{language, say};
 
 /// Whose token is dragged.
@@ -60,9 +61,14 @@ impl Surface {
         Some(((f64::from(x) - rect.left()) * scale, (f64::from(y) - rect.top()) * scale))
     }
 
-    fn down(&self, who: Dragged, event: &PointerEvent) {
-        let Some(at) = self.point(event.client_x(), event.client_y()) else { return };
+    fn down(&self, hand: Hand, who: Dragged, event: &PointerEvent) {
         self.just_dragged.set_value(false);
+        // While players are changed a fielder can be dragged; at any other time the slip of a finger is still a tap.
+        let changing = hand.gesture.with_untracked(|g| matches!(g, Gesture::People(_)));
+        if matches!(who, Dragged::Fielding(_)) && !changing {
+            return;
+        }
+        let Some(at) = self.point(event.client_x(), event.client_y()) else { return };
         let token = event.current_target().map(wasm_bindgen::JsCast::unchecked_into::<web_sys::Element>);
         if let Some(token) = token {
             // Without the capture a drag that leaves the token is a tap, nothing worse.
@@ -131,6 +137,57 @@ pub fn Field() -> impl IntoView {
     }
 }
 
+/// A token. It stays while another player takes the place: a new batter is no new button.
+#[component]
+fn Token(
+    /// Its class, which says where it lies.
+    #[prop(into)]
+    class: Signal<String>,
+    /// What is printed on it and the name under it; without a player there is no token.
+    who: Memo<Option<(String, String)>>,
+    /// What it is called, with this name.
+    label: Callback<String, String>,
+    /// It is chosen.
+    #[prop(into)]
+    pressed: Signal<bool>,
+    /// What is dragged with it.
+    dragged: Dragged,
+    /// When the ball came to this fielder.
+    #[prop(optional)]
+    order: Option<Memo<String>>,
+    /// A tap.
+    tap: Callback<()>,
+) -> impl IntoView {
+    let hand = Hand::get();
+    let surface: Surface = expect_context();
+    let printed = move || who.with(|who| who.as_ref().map(|(printed, _)| printed.clone()));
+    let name = move || who.with(|who| who.as_ref().map(|(_, name)| name.clone()));
+    view! {
+        <Shown when=move || who.with(Option::is_some)>
+            <button
+                type="button"
+                class=class
+                aria-label=move || label.run(name().unwrap_or_default())
+                data-touched=order.map(|order| move || (!order.with(String::is_empty)).to_string())
+                aria-pressed=move || pressed.get().to_string()
+                on:pointerdown=move |event| surface.down(hand, dragged, &event)
+                on:pointermove=move |event| surface.moved(&event)
+                on:pointerup=move |_| surface.up(hand)
+                on:pointercancel=move |_| surface.drag.set(None)
+                on:click=move |_| {
+                    if surface.tapped() {
+                        tap.run(());
+                    }
+                }
+            >
+                <b>{live(printed)}</b>
+                <span class="name">{live(name)}</span>
+                {order.map(|order| view! { <i class="order" aria-hidden="true">{order}</i> })}
+            </button>
+        </Shown>
+    }
+}
+
 /// A fielder's token.
 #[component]
 fn Fielder(
@@ -138,14 +195,14 @@ fn Fielder(
     position: Position,
 ) -> impl IntoView {
     let hand = Hand::get();
-    let surface: Surface = expect_context();
     let who = Memo::new(move |_| {
         let fielding = hand.situation.get().fielding();
-        hand.game(|game| {
+        let name = hand.game(|game| {
             let player = game.lineup(fielding).and_then(|lineup| lineup.at(position));
             let machine = position == Position::Pitcher && !game.code().players_pitch;
-            player.map(|id| token_name(game, id)).or_else(|| machine.then(|| (say!("plate-machine"), String::new())))
-        })
+            player.map(|id| token_name(game, id).0).or_else(|| machine.then(|| say!("plate-machine")))
+        })?;
+        Some((position.number().to_string(), name))
     });
     let order = Memo::new(move |_| {
         hand.gesture.with(|g| {
@@ -153,47 +210,19 @@ fn Fielder(
             chain.map(|(i, _)| (i + 1).to_string()).collect::<Vec<_>>().join(" ")
         })
     });
-    let chosen = move || hand.gesture.with(|g| *g == Gesture::People(Chosen::Fielder(position)));
-    // While players are changed a fielder can be dragged; at any other time the slip of a finger is still a tap.
-    let down = move |event: PointerEvent| {
-        surface.just_dragged.set_value(false);
-        if hand.gesture.with_untracked(|g| matches!(g, Gesture::People(_))) {
-            surface.down(Dragged::Fielding(position), &event);
-        }
+    let label = move |name: String| {
+        say!("plate-fielder-label", number = position.number(), position = position.said(language()), name = name)
     };
-    let class = format!("token fielder at-{}", position.number());
-    move || {
-        let class = class.clone();
-        who.get().map(|(name, _)| {
-            let label = say!(
-                "plate-fielder-label",
-                number = position.number(),
-                position = position.said(language()),
-                name = name.as_str(),
-            );
-            view! {
-                <button
-                    type="button"
-                    class=class
-                    aria-label=label
-                    data-touched=move || (!order.get().is_empty()).to_string()
-                    aria-pressed=move || chosen().to_string()
-                    on:pointerdown=down
-                    on:pointermove=move |event| surface.moved(&event)
-                    on:pointerup=move |_| surface.up(hand)
-                    on:pointercancel=move |_| surface.drag.set(None)
-                    on:click=move |_| {
-                        if surface.tapped() {
-                            hand.fielder(position);
-                        }
-                    }
-                >
-                    <b>{position.number()}</b>
-                    <span class="name">{name}</span>
-                    <i class="order" aria-hidden="true">{order}</i>
-                </button>
-            }
-        })
+    view! {
+        <Token
+            class=format!("token fielder at-{}", position.number())
+            who=who
+            label=Callback::new(label)
+            pressed=move || hand.gesture.with(|g| *g == Gesture::People(Chosen::Fielder(position)))
+            dragged=Dragged::Fielding(position)
+            order=order
+            tap=Callback::new(move |()| hand.fielder(position))
+        />
     }
 }
 
@@ -204,9 +233,10 @@ fn Runner(
     base: Base,
 ) -> impl IntoView {
     let hand = Hand::get();
-    let surface: Surface = expect_context();
-    let who = Memo::new(move |_| runner_on(hand, base));
-    let class = format!("token runner on-{}", base.number());
+    let who = Memo::new(move |_| {
+        let (name, number) = runner_on(hand, base)?;
+        Some((if number.is_empty() { words::base(base) } else { number }, name))
+    });
     let picked = move || {
         hand.gesture.with(|g| match g {
             Gesture::Runner { on, .. } | Gesture::Chase { on, .. } | Gesture::People(Chosen::Runner(on)) => *on == base,
@@ -214,32 +244,15 @@ fn Runner(
             _ => false,
         })
     };
-    move || {
-        let class = class.clone();
-        who.get().map(|(name, number)| {
-            let label = say!("plate-runner-label", base = words::base(base), name = name.as_str());
-            let shown = if number.is_empty() { words::base(base) } else { number };
-            view! {
-                <button
-                    type="button"
-                    class=class
-                    aria-label=label
-                    aria-pressed=move || picked().to_string()
-                    on:pointerdown=move |event| surface.down(Dragged::Running(base.into()), &event)
-                    on:pointermove=move |event| surface.moved(&event)
-                    on:pointerup=move |_| surface.up(hand)
-                    on:pointercancel=move |_| surface.drag.set(None)
-                    on:click=move |_| {
-                        if surface.tapped() {
-                            hand.runner(base);
-                        }
-                    }
-                >
-                    <b>{shown}</b>
-                    <span class="name">{name}</span>
-                </button>
-            }
-        })
+    view! {
+        <Token
+            class=format!("token runner on-{}", base.number())
+            who=who
+            label=Callback::new(move |name: String| say!("plate-runner-label", base = words::base(base), name = name))
+            pressed=picked
+            dragged=Dragged::Running(base.into())
+            tap=Callback::new(move |()| hand.runner(base))
+        />
     }
 }
 
@@ -247,13 +260,14 @@ fn Runner(
 #[component]
 fn Batter() -> impl IntoView {
     let hand = Hand::get();
-    let surface: Surface = expect_context();
     let who = Memo::new(move |_| {
         let batter = hand.situation.get().batter?;
-        hand.game(|game| {
-            let left = game.player(batter).is_some_and(|(_, p)| p.bats == Some(Bats::Left));
-            Some((token_name(game, batter), left))
-        })
+        let (name, number) = hand.game(|game| token_name(game, batter));
+        Some((if number.is_empty() { "•".to_owned() } else { number }, name))
+    });
+    let left = Memo::new(move |_| {
+        let batter = hand.situation.get().batter;
+        hand.game(|game| batter.and_then(|id| game.player(id)).is_some_and(|(_, p)| p.bats == Some(Bats::Left)))
     });
     let picked = move || {
         hand.gesture.with(|g| match g {
@@ -262,32 +276,15 @@ fn Batter() -> impl IntoView {
             _ => false,
         })
     };
-    move || {
-        who.get().map(|((name, number), left)| {
-            let label = say!("plate-batter-label", name = name.as_str());
-            let class = if left { "token batter bats-left" } else { "token batter" };
-            let shown = if number.is_empty() { "•".to_owned() } else { number };
-            view! {
-                <button
-                    type="button"
-                    class=class
-                    aria-label=label
-                    aria-pressed=move || picked().to_string()
-                    on:pointerdown=move |event| surface.down(Dragged::Running(Start::Batter), &event)
-                    on:pointermove=move |event| surface.moved(&event)
-                    on:pointerup=move |_| surface.up(hand)
-                    on:pointercancel=move |_| surface.drag.set(None)
-                    on:click=move |_| {
-                        if surface.tapped() {
-                            hand.batter();
-                        }
-                    }
-                >
-                    <b>{shown}</b>
-                    <span class="name">{name}</span>
-                </button>
-            }
-        })
+    view! {
+        <Token
+            class=Signal::derive(move || if left.get() { "token batter bats-left" } else { "token batter" }.to_owned())
+            who=who
+            label=Callback::new(|name: String| say!("plate-batter-label", name = name))
+            pressed=picked
+            dragged=Dragged::Running(Start::Batter)
+            tap=Callback::new(move |()| hand.batter())
+        />
     }
 }
 

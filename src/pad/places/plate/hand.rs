@@ -78,7 +78,7 @@ impl Hand {
             return false;
         }
         tick();
-        self.gesture.set(Gesture::Waiting);
+        self.turn(Gesture::Waiting);
         let said = self.game_now(|game| Said {
             words: telling::with_consequence(game, words),
             stands: telling::stands(game.situation()),
@@ -153,8 +153,8 @@ impl Hand {
     /// Takes back the last touch of the gesture, or the last entry.
     pub fn undo(&self) {
         if let Some(before) = self.gesture.with_untracked(Gesture::back) {
-            self.scoring.refusal.set(None);
-            self.gesture.set(before);
+            self.scoring.forgive();
+            self.turn(before);
         } else if self.scoring.undo() {
             tick();
             self.said.set(Said::only(say!("plate-undone")));
@@ -165,7 +165,7 @@ impl Hand {
 
     /// Puts back what was taken back last.
     pub fn redo(&self) {
-        self.gesture.set(Gesture::Waiting);
+        self.turn(Gesture::Waiting);
         if self.scoring.redo() {
             tick();
             self.said.set(Said::only(say!("plate-redone")));
@@ -176,8 +176,8 @@ impl Hand {
 
     /// Forgets the gesture.
     pub fn cancel(&self) {
-        self.scoring.refusal.set(None);
-        self.gesture.set(Gesture::Waiting);
+        self.scoring.forgive();
+        self.turn(Gesture::Waiting);
     }
 
     // ---- Touches on the field ----
@@ -353,10 +353,17 @@ impl Hand {
         self.go(Gesture::Chase { on, attempt, by: Vec::new(), on_pitch: on_pitch && attempt != Attempt::Pickoff });
     }
 
+    /// Wakes nobody who shows this gesture already: most taps are a pitch, and begin none.
+    fn turn(&self, next: Gesture) {
+        if self.gesture.with_untracked(|now| *now != next) {
+            self.gesture.set(next);
+        }
+    }
+
     /// Goes on to another gesture; a refusal no longer stands in the way.
     pub fn go(&self, next: Gesture) {
-        self.scoring.refusal.set(None);
-        self.gesture.set(next);
+        self.scoring.forgive();
+        self.turn(next);
     }
 }
 
