@@ -157,6 +157,10 @@ test('the usual checks are ticked off, never stop the game, and the approval goe
   await usual.locator('summary').tap();
   await expect(usual.getByLabel(/gloss is off/)).toBeChecked();
   await expect(usual.getByLabel('The umpire has approved field and equipment.')).toBeChecked();
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Book' }).tap();
+  await page.getByRole('button', { name: 'Play by play' }).tap();
+  await expect(page.locator('.half').filter({ hasText: 'Before the first pitch' })).toContainText('The umpire has approved');
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Card' }).tap();
 
   await page.locator('.rules > summary').tap();
   await page.getByLabel('Start from').selectOption({ label: 'Baseball, 9 innings' });

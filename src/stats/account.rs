@@ -22,7 +22,9 @@ mod tests;
 /// The game so far, half-inning by half-inning.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Account {
-    /// The halves, first to last. An entry before the first pitch belongs to none.
+    /// What was noted before the game began: of what kind the balls are, what the umpire allowed.
+    pub before: Vec<Line>,
+    /// The halves, first to last.
     pub halves: Vec<HalfAccount>,
 }
 
@@ -414,7 +416,7 @@ impl Account {
 
     /// The line of an entry, or the line whose turn that pitch belongs to.
     pub fn line(&self, entry: EntryId) -> Option<&Line> {
-        let lines = || self.halves.iter().flat_map(|h| &h.lines);
+        let lines = || self.before.iter().chain(self.halves.iter().flat_map(|h| &h.lines));
         lines()
             .find(|line| line.entry == entry)
             .or_else(|| lines().find(|line| line.pitches.iter().any(|(pitch, _)| *pitch == entry)))
@@ -437,11 +439,15 @@ impl Teller<'_> {
             return self.push(line, before.unwrap_or(step.after));
         }
         let Some((play, judged)) = judged else {
-            let told = tell::event(event);
-            if began && let Some(told) = told {
-                let mut line = Self::plain(step, vec![told]);
+            let Some(told) = tell::event(event) else { return };
+            let noted = matches!(told, Told::Note { .. });
+            let mut line = Self::plain(step, vec![told]);
+            if began {
                 Self::note_end(step, before, &mut line);
                 self.push(line, before.unwrap_or(step.after));
+            } else if noted {
+                // All else before the game begins is the Card's to show.
+                self.account.before.push(line);
             }
             return;
         };

@@ -61,6 +61,21 @@ fn plays_are_told_in_plain_words() {
 }
 
 #[test]
+fn a_note_before_the_first_pitch_is_told_before_the_first_half() {
+    let mut log = file::read(include_str!("../../../tests/games/harbor-league.benchbook.json")).unwrap().log;
+    let begins = log.iter().position(|entry| entry.event == Event::PlayBall).expect("it begins");
+    log.truncate(begins);
+    let mut game = Game::replay(log);
+    assert_eq!(Account::of(&game), Account::default(), "the cards are not told");
+    let id = game.next_id();
+    game.record(Entry { id, at: None, event: Event::Note { text: "The plate is wet.".to_owned() } }).unwrap();
+    let account = Account::of(&game);
+    assert_eq!((account.before.len(), account.halves.len()), (1, 0));
+    let names = |id| game.label(id);
+    assert_eq!(sentences::line(account.line(id).unwrap(), Language::English, &names), "Note: The plate is wet.");
+}
+
+#[test]
 fn every_half_has_its_sums() {
     let account = Account::of(&harbor());
     assert_eq!(account.halves.len(), 18);

@@ -23,6 +23,9 @@ pub fn Plays() -> impl IntoView {
         }
         halves
     });
+    let before = Memo::new(move |_| {
+        reading.account.with(|account| account.before.iter().map(|line| line.entry).collect::<Vec<_>>())
+    });
     let can_undo = Memo::new(move |_| game.with(|game| game.undo().is_some()));
     let can_redo = Memo::new(move |_| game.with(|game| game.redo().is_some()));
     let order = move || if oldest_first.get() { say!("book-newest-first") } else { say!("book-oldest-first") };
@@ -37,6 +40,9 @@ pub fn Plays() -> impl IntoView {
                 </Shown>
                 <button type="button" class="quiet" on:click=move |_| oldest_first.update(|o| *o = !*o)>{order}</button>
             </p>
+            <Shown when=move || oldest_first.get() && before.with(|b| !b.is_empty())>
+                <Before entries=before/>
+            </Shown>
             <Shown
                 when=move || halves.with(|h| !h.is_empty())
                 fallback=|| view! { <p class="soft">{say!("book-nothing-yet")}</p> }
@@ -45,7 +51,28 @@ pub fn Plays() -> impl IntoView {
                     <Half index=index oldest_first=oldest_first/>
                 </For>
             </Shown>
+            <Shown when=move || !oldest_first.get() && before.with(|b| !b.is_empty())>
+                <Before entries=before/>
+            </Shown>
             <Struck/>
+        </section>
+    }
+}
+
+/// What was noted before the first pitch.
+#[component]
+fn Before(
+    /// The notes' entries.
+    entries: Memo<Vec<EntryId>>,
+) -> impl IntoView {
+    view! {
+        <section class="half">
+            <h3>{say!("book-before-the-first-pitch")}</h3>
+            <ol>
+                <For each=move || entries.get() key=|entry| *entry let:entry>
+                    <LineOf entry=entry/>
+                </For>
+            </ol>
         </section>
     }
 }

@@ -145,6 +145,7 @@ book-rule = OBR { $rule }
 book-by-custom = By custom, not by rule
 
 ## Play by play.
+book-before-the-first-pitch = Before the first pitch
 book-nothing-yet = Nothing has happened yet. What is scored at the Plate is told here.
 book-sums = { $runs } R · { $hits } H · { $errors } E
 book-sums-left = { $runs } R · { $hits } H · { $errors } E · { $left } LOB

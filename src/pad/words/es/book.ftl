@@ -127,6 +127,7 @@ book-rule = OBR { $rule }
 book-by-custom = Por costumbre, no por regla
 
 ## Play by play.
+book-before-the-first-pitch = Antes del primer lanzamiento
 book-nothing-yet = Todavía no ha pasado nada. Lo que se anota en el plato se cuenta aquí.
 book-sums = { $runs } C · { $hits } H · { $errors } E
 book-sums-left = { $runs } C · { $hits } H · { $errors } E · { $left } DB
