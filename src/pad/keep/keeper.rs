@@ -158,11 +158,9 @@ impl Keeper {
         self.0.working.borrow_mut().push(&text);
         self.0.pending.borrow_mut().push((entry.id, (position as u32, text)));
         self.0.unshelved.set(true);
-        // Half of a tap's scripts would be the browser's storage: the views change first, and the journal has the task
-        // right after them. The frame waits for neither.
-        let keeper = self.clone();
-        set_timeout(move || keeper.pump(), Duration::ZERO);
-        // After the frame in which the play shows.
+        // The journal before the views: not even a timer's wait in which a tap could be lost.
+        self.pump();
+        // After the frame in which the play shows: the tap doesn't wait for the shelf.
         let keeper = self.clone();
         request_animation_frame(move || set_timeout(move || keeper.shelve(), Duration::ZERO));
     }
@@ -193,9 +191,7 @@ impl Keeper {
         let last_chance = Rc::downgrade(inner);
         *inner.leaving.borrow_mut() = Some(window_event_listener_untyped("pagehide", move |_| {
             if let Some(inner) = last_chance.upgrade() {
-                let keeper = Self(inner);
-                keeper.pump();
-                keeper.shelve();
+                Self(inner).shelve();
             }
         }));
         self.pump();
