@@ -19,10 +19,12 @@ mod people;
 mod play;
 mod refusal;
 mod setup;
+mod slot;
 mod turn;
 
 pub use mend::{Mend, MendKind};
 pub use refusal::Refusal;
+pub use slot::Slot;
 pub use turn::{TurnEnd, TurnKind};
 
 use turn::{FinishedTurn, Turn};

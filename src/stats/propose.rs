@@ -11,16 +11,22 @@ use crate::log::{Action, Attempt, Batted, Event, InPlay, Misplay, Move, Spot, St
 mod air;
 mod bases;
 pub mod edit;
+pub mod ends;
 mod ground;
 mod hit;
+mod people;
 mod place;
+pub mod possible;
+mod region;
 mod running;
 mod strike_three;
 #[cfg(test)]
 mod tests;
 
-pub use bases::{chased, on_runner};
+pub use bases::{chased, is_on_pitch, on_runner, usual_chase};
+pub use people::{bench, changes};
 pub use place::{fence, is_beyond_fence, is_fair, nearest, usual_spot};
+pub use region::region;
 pub use strike_three::{GotAway, strike_three_got_away};
 
 /// What the scorer saw of a ball in play so far.

@@ -1,11 +1,14 @@
 //! What a correction would change: the numbers that differ between two readings of one game, and what no longer fits.
 
+use std::collections::BTreeMap;
+
 use super::why::{Batting, Number, Pitching};
 use crate::field::Side;
 use crate::game::{Game, Refusal, Situation};
 use crate::lines::{BattingLine, BoxScore, FieldingLine, PitchingLine};
 use crate::log::EntryId;
 use crate::ruling::Credit;
+use crate::team::PlayerId;
 
 /// The difference between a game and the same game corrected.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -18,6 +21,21 @@ pub struct Comparison {
     pub no_longer_fit: Vec<(EntryId, Refusal)>,
     /// Entries that would fit again.
     pub fit_again: Vec<EntryId>,
+    /// From some play on another batter than before would be up.
+    pub shift: Option<Shift>,
+}
+
+/// Plays that would become another batter's, because a turn at the plate would end sooner or later.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Shift {
+    /// The first of them.
+    pub entry: EntryId,
+    /// How many.
+    pub plays: usize,
+    /// Who is up in the first.
+    pub was: PlayerId,
+    /// Who would be.
+    pub now: PlayerId,
 }
 
 impl Comparison {
@@ -27,6 +45,7 @@ impl Comparison {
             && self.situation.is_none()
             && self.no_longer_fit.is_empty()
             && self.fit_again.is_empty()
+            && self.shift.is_none()
     }
 }
 
@@ -48,7 +67,20 @@ pub fn compare(before: &Game, after: &Game) -> Comparison {
         situation: (now != then).then_some(*now),
         no_longer_fit: new.iter().filter(|(id, _)| !old.iter().any(|(o, _)| o == id)).copied().collect(),
         fit_again: old.iter().map(|(id, _)| *id).filter(|id| !new.iter().any(|(n, _)| n == id)).collect(),
+        shift: shift(before, after),
     }
+}
+
+fn shift(before: &Game, after: &Game) -> Option<Shift> {
+    let was: BTreeMap<EntryId, Situation> = before.plays().map(|play| (play.entry, play.before)).collect();
+    let mut moved = after.plays().filter_map(|play| {
+        let (was, now) = (was.get(&play.entry)?, play.before);
+        let other = (was.half, was.place) != (now.half, now.place);
+        other.then_some(())?;
+        Some((play.entry, was.batter?, now.batter?))
+    });
+    let (entry, was, now) = moved.next()?;
+    Some(Shift { entry, plays: 1 + moved.count(), was, now })
 }
 
 type Numbers = Vec<(Number, u32, u32)>;

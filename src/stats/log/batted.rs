@@ -110,6 +110,18 @@ pub enum UnseenResult {
     CatcherInterference,
 }
 
+impl UnseenResult {
+    /// All of them, the more frequent first.
+    pub const ALL: [Self; 6] = [
+        Self::Walk,
+        Self::StrikeoutSwinging,
+        Self::StrikeoutLooking,
+        Self::HitByPitch,
+        Self::IntentionalWalk,
+        Self::CatcherInterference,
+    ];
+}
+
 /// A plate appearance recorded by its result alone.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]

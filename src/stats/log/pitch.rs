@@ -42,6 +42,24 @@ pub enum Call {
 }
 
 impl Call {
+    /// The four of nearly every pitch.
+    pub const COMMON: [Self; 4] = [Self::Ball, Self::CalledStrike, Self::SwingingStrike, Self::Foul];
+
+    /// The others, the more frequent first.
+    pub const RARE: [Self; 11] = [
+        Self::HitByPitch,
+        Self::FoulTip,
+        Self::FoulBunt,
+        Self::MissedBunt,
+        Self::Pitchout,
+        Self::IntentionalBall,
+        Self::CatcherInterference,
+        Self::BatterInterference,
+        Self::IllegalPitch,
+        Self::AutomaticBall,
+        Self::AutomaticStrike,
+    ];
+
     /// A pitch was thrown.
     pub const fn is_thrown(self) -> bool {
         !matches!(self, Self::AutomaticBall | Self::AutomaticStrike)

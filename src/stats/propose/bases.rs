@@ -3,8 +3,8 @@
 use super::running::{Runs, lead_first};
 use super::{Outcome, Proposal, Scene};
 use crate::field::{Base, Position};
-use crate::game::Game;
-use crate::log::{Action, Attempt, Cause, Event, How, Leg, Misplay, MisplayKind, Move, Out, Running, Start};
+use crate::game::{Game, Thrown};
+use crate::log::{Action, Attempt, Call, Cause, Event, How, Leg, Misplay, MisplayKind, Move, Out, Running, Start};
 
 fn running(outcome: Outcome, moves: Vec<Move>, misplays: Vec<Misplay>, same_play: bool) -> Proposal {
     Proposal { outcome, event: Event::Running(Running { action: Action { moves, misplays }, same_play }) }
@@ -45,6 +45,33 @@ pub fn on_runner(game: &Game, base: Base, same_play: bool) -> Vec<Proposal> {
     }
     list.push(everybody(Outcome::IllegalPitch, Cause::IllegalPitch, false));
     list
+}
+
+/// The last entry is a pitch after which the ball was alive: what a runner does next usually happened on it.
+pub fn is_on_pitch(game: &Game) -> bool {
+    let play = game.steps().last().and_then(|step| step.play.as_deref());
+    play.is_some_and(|play| match play.thrown {
+        Some(Thrown::Called(call)) => !matches!(
+            call,
+            Call::Foul | Call::FoulBunt | Call::HitByPitch | Call::CatcherInterference | Call::BatterInterference
+        ),
+        _ => false,
+    })
+}
+
+/// Who usually throws and tags when the runner on `base` is thrown at (common practice, no source).
+pub fn usual_chase(base: Base, attempt: Attempt) -> Vec<Position> {
+    let at = if attempt == Attempt::Pickoff { Some(base) } else { base.next() };
+    let tags = match at {
+        Some(Base::First) => Position::FirstBase,
+        Some(Base::Second) => Position::Shortstop,
+        Some(Base::Third) => Position::ThirdBase,
+        _ => Position::Catcher,
+    };
+    match (attempt, tags) {
+        (Attempt::Pickoff, _) | (_, Position::Catcher) => vec![Position::Pitcher, tags],
+        _ => vec![Position::Catcher, tags],
+    }
 }
 
 /// What came of throws at the runner on `base`, along `chain`: out, or safe on an error. Empty without a fielder.

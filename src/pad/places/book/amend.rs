@@ -1,8 +1,8 @@
-//! What can be amended in the Book: how a play is scored, what a pitch was, a pitch that was forgotten.
+//! What can be amended in the Book: how a play is scored, what a pitch was, what was forgotten; anything into anything.
 
 use benchbook_stats::account::sentences;
 use benchbook_stats::account::why::tally;
-use benchbook_stats::game::{Game, Play, Thrown};
+use benchbook_stats::game::{Game, Play, Slot, Thrown};
 use benchbook_stats::log::{Call, EntryId, Event, Judgment, Pitch, Reached};
 use leptos::prelude::*;
 
@@ -11,16 +11,16 @@ use crate::live::live;
 use crate::words::{language, say};
 
 mod ball;
-mod end;
+mod choose;
+mod draft;
 mod pick;
+mod place;
 mod play;
 mod runner;
+mod usual;
 
-pub use end::End;
-pub use play::{AmendPlay, can_be_amended};
-
-/// The calls a pitch is most often amended to.
-const CALLS: [Call; 4] = [Call::Ball, Call::CalledStrike, Call::SwingingStrike, Call::Foul];
+pub use draft::{Amending, can_be_amended};
+pub use play::AmendPlay;
 
 /// A batter who reached base on a batted ball: hit, error or fielder's choice.
 #[component]
@@ -114,10 +114,13 @@ fn OnePitch(
             let event = Event::Replace { entry, event: Box::new(Event::Pitch(Pitch { call, ..pitch.clone() })) };
             button(reading, line, Thrown::Called(call), event)
         };
-        let others = CALLS.into_iter().filter(move |call| Thrown::Called(*call) != thrown);
+        let others = Call::COMMON.into_iter().filter(move |call| Thrown::Called(*call) != thrown);
         view! {
             <p>{say!("book-it-was")}</p>
-            <p class="tools">{others.map(call).collect_view()}</p>
+            <p class="tools">
+                {others.map(call).collect_view()}
+                <Choosing line=line at=Slot::Of(entry) text=say!("book-instead-ask")/>
+            </p>
         }
     });
     let before = move |call: Call| {
@@ -127,13 +130,31 @@ fn OnePitch(
     view! {
         {instead}
         <p>{say!("book-forgotten-before")}</p>
-        <p class="tools">{CALLS.map(before).collect_view()}</p>
+        <p class="tools">
+            {Call::COMMON.map(before).collect_view()}
+            <Choosing line=line at=Slot::Before(entry) text=say!("book-missing-other")/>
+        </p>
         <p>
             <button type="button" on:click=move |_| reading.propose(line, Event::Retract { entry })>
                 {say!("book-strike-out-pitch")}
             </button>
         </p>
     }
+}
+
+/// Opens the choice of all that could have happened there.
+#[component]
+pub fn Choosing(
+    /// The line it is about.
+    line: EntryId,
+    /// Where.
+    at: Slot,
+    /// What the button says.
+    text: String,
+) -> impl IntoView {
+    let reading = Reading::get();
+    let open = move |_| reading.amending.set(Some(Amending::choosing(line, at)));
+    view! { <button type="button" on:click=open>{text}</button> }
 }
 
 fn button(reading: Reading, line: EntryId, thrown: Thrown, event: Event) -> impl IntoView {

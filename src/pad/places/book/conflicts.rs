@@ -1,10 +1,10 @@
 //! Entries that no longer fit after a correction: listed until each is settled.
 
-use benchbook_stats::game::{Game, Mend};
+use benchbook_stats::game::{Game, Mend, Slot};
 use benchbook_stats::log::{EntryId, Event};
 use leptos::prelude::*;
 
-use super::amend::can_be_amended;
+use super::amend::{Choosing, can_be_amended};
 use super::{Reading, words};
 use crate::live::{Shown, live};
 use crate::words::say;
@@ -65,12 +65,9 @@ fn Conflict(
             <p class="tools">
                 {mends.into_iter().map(mend).collect_view()}
                 {amendable.then(|| {
-                    view! {
-                        <button type="button" on:click=move |_| reading.amending.set(Some(entry))>
-                            {say!("book-amend-this")}
-                        </button>
-                    }
+                    view! { <button type="button" on:click=move |_| reading.amend(entry)>{say!("book-amend-this")}</button> }
                 })}
+                <Choosing line=entry at=Slot::Of(entry) text=say!("book-instead-ask")/>
                 {unmended.then(|| view! { <button type="button" on:click=strike_out>{say!("book-strike-out")}</button> })}
             </p>
         </li>

@@ -1,6 +1,6 @@
 //! A correction: what would change is shown before the scorer agrees.
 
-use benchbook_stats::account::compare::{Comparison, compare};
+use benchbook_stats::account::compare::{Comparison, Shift, compare};
 use benchbook_stats::account::why::Number;
 use benchbook_stats::account::{Account, sentences};
 use benchbook_stats::game::{Game, Refusal};
@@ -41,7 +41,7 @@ fn Preview(
     let struck = matches!(event, Event::Retract { .. });
     let preview = reading.scoring.game.with_untracked(|game| {
         let after = game.preview(event.clone())?;
-        Ok::<_, Refusal>((compare(game, &after), told_instead(&event, &after)))
+        Ok::<_, Refusal>((compare(game, &after), told_then(&event, game, &after)))
     });
     let what = words::proposal(&event);
     let agree = move |_| {
@@ -52,9 +52,9 @@ fn Preview(
     };
     match preview {
         Err(refusal) => view! { <p class="notice refusal">{refusal.said(language())}</p> }.into_any(),
-        Ok((comparison, instead)) => view! {
+        Ok((comparison, then_told)) => view! {
             <p class:struck=struck>{reading.sentence(on)}</p>
-            <p><b>{what}</b>{instead.is_some().then_some(" ")}{instead}</p>
+            <p><b>{what}</b>{then_told.is_some().then_some(" ")}{then_told}</p>
             <Differences comparison=comparison/>
             <Refused/>
             <p class="soft small">{say!("book-stays-in-log")}</p>
@@ -67,14 +67,16 @@ fn Preview(
     }
 }
 
-/// A play changed as a whole, told as it would be then.
-fn told_instead(event: &Event, after: &Game) -> Option<String> {
-    let Event::Replace { entry, event } = event else { return None };
-    if matches!(**event, Event::Pitch(_)) {
-        return None;
-    }
+/// What would stand there, told as it would be then. Of a pitch that is no more than one, the heading says all.
+fn told_then(event: &Event, before: &Game, after: &Game) -> Option<String> {
+    let entry = match event {
+        Event::Replace { entry, .. } => *entry,
+        Event::Retract { .. } | Event::Reinstate { .. } | Event::Judgment(_) => return None,
+        _ => before.next_id(),
+    };
     let account = Account::of(after);
-    account.line(*entry).map(|line| sentences::line(line, language(), &|id| after.label(id)))
+    let line = account.line(entry).filter(|line| line.entry == entry)?;
+    Some(sentences::line(line, language(), &|id| after.label(id)))
 }
 
 #[component]
@@ -94,6 +96,10 @@ fn Differences(
     view! {
         {nothing.then_some(say!("book-no-change"))}
         {comparison.situation.map(|s| view! { <p>{words::stands(&s)}</p> })}
+        {comparison.shift.map(|Shift { plays, was, now, .. }| {
+            let (was, now) = (reading.name(was), reading.name(now));
+            view! { <p><b>{say!("book-would-shift", plays = plays, was = was, now = now)}</b></p> }
+        })}
         <ul class="changes">{comparison.no_longer_fit.into_iter().map(no_longer).collect_view()}</ul>
         <Numbers numbers=totals/>
         {if few {

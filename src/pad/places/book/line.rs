@@ -1,12 +1,12 @@
 //! One line of the play-by-play, which opens to its rulings, its pitches and its correction.
 
 use benchbook_stats::account::{Account, Line, Reason, sentences};
-use benchbook_stats::game::Game;
+use benchbook_stats::game::{Game, Slot};
 use benchbook_stats::log::{EntryId, Event};
 use leptos::html;
 use leptos::prelude::*;
 
-use super::amend::{Pitches, ScoreAs, can_be_amended};
+use super::amend::{Choosing, Pitches, ScoreAs, can_be_amended};
 use super::why::RestsOn;
 use super::{Reading, words};
 use crate::live::{Shown, live};
@@ -70,12 +70,10 @@ fn Details(
             <Pitches line=entry pitches=pitches missed=pitches_missed/>
             <p class="tools">
                 {amendable.then(|| {
-                    view! {
-                        <button type="button" on:click=move |_| reading.amending.set(Some(entry))>
-                            {say!("book-amend-this")}
-                        </button>
-                    }
+                    view! { <button type="button" on:click=move |_| reading.amend(entry)>{say!("book-amend-this")}</button> }
                 })}
+                <Choosing line=entry at=Slot::Of(entry) text=say!("book-instead-ask")/>
+                <Choosing line=entry at=Slot::Before(entry) text=say!("book-missing-ask")/>
                 <button type="button" on:click=move |_| reading.propose(entry, Event::Retract { entry })>
                     {say!("book-strike-out")}
                 </button>

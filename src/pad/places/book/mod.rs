@@ -30,7 +30,7 @@ mod tables;
 mod why;
 mod words;
 
-use amend::AmendPlay;
+use amend::{AmendPlay, Amending};
 use board::Board;
 use charts::Charts;
 use conflicts::Conflicts;
@@ -56,8 +56,8 @@ pub(super) struct Reading {
     asked: RwSignal<Option<Number>>,
     /// The correction that is looked at before it is agreed to.
     proposed: RwSignal<Option<Proposal>>,
-    /// The play that is being amended.
-    amending: RwSignal<Option<EntryId>>,
+    /// What is being amended.
+    amending: RwSignal<Option<Amending>>,
     /// The line to be brought into sight.
     shown: RwSignal<Option<EntryId>>,
 }
@@ -112,6 +112,11 @@ impl Reading {
     /// Shows what a correction would change.
     fn propose(self, on: EntryId, event: Event) {
         self.proposed.set(Some(Proposal { on, event }));
+    }
+
+    /// Opens an entry to be amended within its kind.
+    fn amend(self, entry: EntryId) {
+        self.amending.set(Some(self.scoring.game.with_untracked(|game| Amending::entry(game, entry))));
     }
 
     /// Turns to the play-by-play, at the line of an entry.

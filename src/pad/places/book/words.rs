@@ -4,12 +4,12 @@ use benchbook_stats::account::sentences;
 use benchbook_stats::field::{Base, Half, Side};
 use benchbook_stats::game::{Ending, Game, MendKind, Phase, Situation, Thrown};
 use benchbook_stats::log::{Attempt, EntryId, Event, Judgment, Reached, Start};
+use benchbook_stats::propose::ends::End;
 use benchbook_stats::sheet::Sums;
 use benchbook_stats::spray::Fate;
 use benchbook_stats::team::PlayerId;
 
 use super::Page;
-use super::amend::End;
 use crate::words::{language, say};
 
 pub fn page(page: Page) -> String {
@@ -129,7 +129,8 @@ pub fn proposal(event: &Event) -> String {
         Event::Judgment(Judgment::BatterReached { verdict, .. }) => {
             say!("book-would-score-as", verdict = reached(*verdict))
         }
-        _ => String::new(),
+        Event::Judgment(_) | Event::Reinstate { .. } => String::new(),
+        _ => say!("book-would-add"),
     }
 }
 

@@ -1,8 +1,8 @@
 //! Changing a proposal before it is recorded: whose end, where, how so.
 
-use benchbook_stats::field::Base;
 use benchbook_stats::log::{Action, Cause, How, MisplayKind, Move, Start};
 use benchbook_stats::propose::edit;
+use benchbook_stats::propose::ends::{self, End};
 use leptos::prelude::*;
 
 use super::gesture::{Adjusting, Gesture};
@@ -119,35 +119,24 @@ fn Ends(
     let hand = Hand::get();
     let now = Memo::new(move |_| draft.get().and_then(|d| move_of(&d, who)));
     let name = title(hand, who);
-    let bases = [Base::First, Base::Second, Base::Third, Base::Home];
-    let safe = bases.into_iter().filter(move |b| b.number() > who.number()).map(move |to| {
-        let pressed = move || now.get().is_some_and(|m| m.out.is_none() && m.reached() == Some(to)).to_string();
+    let chip = move |end: End| {
+        let pressed = move || (End::of(now.get().as_ref()) == end).to_string();
+        let (class, says, shown) = match end {
+            End::Stays => ("", None, say!("plate-stays")),
+            End::Safe(to) => ("", Some(words::safe_at(to)), words::base(to)),
+            End::Out(at) => ("puts-out", Some(words::out_at(at)), words::base(at)),
+        };
         view! {
-            <button type="button" aria-pressed=pressed aria-label=words::safe_at(to) on:click=move |_| {
-                hand.change(|action, _, about| edit::safe(action, who, to, about.batted));
-            }>{words::base(to)}</button>
+            <button type="button" class=class aria-pressed=pressed aria-label=says on:click=move |_| {
+                hand.change(|action, s, about| ends::set(action, s, who, end, &about.chain, about.batted));
+            }>{shown}</button>
         }
-    });
-    let out = bases.into_iter().filter(move |b| b.number() >= who.number().max(1)).map(move |at| {
-        let pressed = move || now.get().and_then(|m| m.out).is_some_and(|out| out.at == at).to_string();
-        view! {
-            <button type="button" class="puts-out" aria-pressed=pressed aria-label=words::out_at(at) on:click=move |_| {
-                hand.change(|action, s, about| edit::out(action, s, who, at, &about.chain, about.batted));
-            }>{words::base(at)}</button>
-        }
-    });
-    let stays = (who != Start::Batter).then(|| {
-        let pressed = move || now.get().is_none().to_string();
-        view! {
-            <button type="button" aria-pressed=pressed on:click=move |_| {
-                hand.change(|action, _, _| edit::stays(action, who));
-            }>{say!("plate-stays")}</button>
-        }
-    });
+    };
+    let (out, safe): (Vec<End>, Vec<End>) = End::all(who, true).into_iter().partition(|end| matches!(end, End::Out(_)));
     view! {
         <h2>{name}</h2>
-        <div class="chips ends"><b aria-hidden="true">{say!("plate-safe")}</b>{stays}{safe.collect_view()}</div>
-        <div class="chips ends"><b aria-hidden="true">{say!("plate-out")}</b>{out.collect_view()}</div>
+        <div class="chips ends"><b aria-hidden="true">{say!("plate-safe")}</b>{safe.into_iter().map(chip).collect_view()}</div>
+        <div class="chips ends"><b aria-hidden="true">{say!("plate-out")}</b>{out.into_iter().map(chip).collect_view()}</div>
         {live(move || {
             let m = now.get()?;
             Some(match m.out {
@@ -170,22 +159,8 @@ fn HowSo(
     let now = move || draft.get().and_then(|d| move_of(&d, who)).and_then(|m| m.legs.last().map(|leg| leg.cause));
     let causes = move || {
         let batted = draft.get().is_some_and(|d| d.event.is_batted());
-        let list: &[Cause] = if batted {
-            &[Cause::Play, Cause::Throw, Cause::Choice, Cause::Obstruction, Cause::Interference, Cause::Award]
-        } else {
-            &[
-                Cause::Steal,
-                Cause::WildPitch,
-                Cause::PassedBall,
-                Cause::Throw,
-                Cause::Indifference,
-                Cause::Balk,
-                Cause::Obstruction,
-                Cause::Award,
-            ]
-        };
-        list.iter()
-            .copied()
+        ends::causes(batted, now())
+            .into_iter()
             .map(|cause| {
                 let pressed = move || (now() == Some(cause)).to_string();
                 view! {
@@ -286,28 +261,20 @@ fn HowOut(
     let hand = Hand::get();
     let out = move || draft.get().and_then(|d| move_of(&d, who)).and_then(|m| m.out);
     let by = move || say!("plate-out-by", by = out().map(|out| words::chain(&out.by)).unwrap_or_default());
-    let ways = [
-        How::Force,
-        How::Tag,
-        How::Fly,
-        How::Appeal,
-        How::Interference,
-        How::HitByBall,
-        How::Passing,
-        How::LeftPath,
-        How::OtherRule,
-    ];
+    let how = move |how: How| {
+        let pressed = move || out().is_some_and(|out| out.how == how).to_string();
+        view! {
+            <button type="button" aria-pressed=pressed on:click=move |_| {
+                hand.change(|action, _, _| edit::how(action, who, how));
+            }>{words::how(how)}</button>
+        }
+    };
+    let ways = move || {
+        let batted = draft.get().is_some_and(|d| d.event.is_batted());
+        ends::ways(batted, out().map(|out| out.how)).into_iter().map(how).collect_view()
+    };
     view! {
         <p class="hint">{by}</p>
-        <div class="chips">
-            {ways.map(|how| {
-                let pressed = move || out().is_some_and(|out| out.how == how).to_string();
-                view! {
-                    <button type="button" aria-pressed=pressed on:click=move |_| {
-                        hand.change(|action, _, _| edit::how(action, who, how));
-                    }>{words::how(how)}</button>
-                }
-            })}
-        </div>
+        <div class="chips">{ways}</div>
     }
 }

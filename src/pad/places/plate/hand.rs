@@ -1,7 +1,7 @@
 //! What a touch does: it moves the gesture on, or it makes an event of it and has it recorded.
 
 use benchbook_stats::field::{Base, Position};
-use benchbook_stats::game::{Game, Situation, Thrown};
+use benchbook_stats::game::{Game, Situation};
 use benchbook_stats::log::{Action, Attempt, Call, Event, MisplayKind, Pitch, Spot, Start};
 use benchbook_stats::propose::edit;
 use benchbook_stats::propose::{self, Outcome, Proposal};
@@ -128,15 +128,7 @@ impl Hand {
 
     /// The headline of a proposal and what the runners do.
     pub fn words_of(&self, proposal: &Proposal) -> String {
-        self.game_now(|game| {
-            let s = self.before(game);
-            let headline = telling::headline(game, &s, &proposal.outcome, &proposal.event);
-            let running = telling::running(game, &s, &proposal.outcome, &proposal.event);
-            match running.as_str() {
-                "" => headline,
-                running => say!("plate-headline-and-running", headline = headline, running = running),
-            }
-        })
+        self.game_now(|game| telling::proposal(game, &self.before(game), proposal))
     }
 
     /// The moment a proposal is about: now, or before the strikeout that is being corrected.
@@ -203,7 +195,7 @@ impl Hand {
         let next = self.gesture.with_untracked(|g| match g {
             Gesture::People(_) => Some(Gesture::People(Chosen::Runner(on))),
             Gesture::Ball(_) | Gesture::Chase { .. } | Gesture::GotAway | Gesture::Adjusting(_) => None,
-            _ => Some(Gesture::Runner { on, on_pitch: self.game_now(is_on_pitch) }),
+            _ => Some(Gesture::Runner { on, on_pitch: self.game_now(propose::is_on_pitch) }),
         });
         match next {
             Some(next) => self.go(next),
@@ -227,7 +219,7 @@ impl Hand {
         let waiting = self.gesture.with_untracked(|g| matches!(g, Gesture::Waiting | Gesture::Runner { .. }));
         if waiting {
             let Some(on) = who.base() else { return };
-            let on_pitch = self.game_now(is_on_pitch);
+            let on_pitch = self.game_now(propose::is_on_pitch);
             let steal = self.game_now(|game| propose::on_runner(game, on, on_pitch)).into_iter().next();
             match steal {
                 Some(p) if matches!(p.outcome, Outcome::Steal { to: next, .. } if next == to) => self.accept(&p),
@@ -388,18 +380,6 @@ pub struct About {
     pub batted: bool,
     /// Who handled the ball.
     pub chain: Vec<Position>,
-}
-
-/// The last entry is a pitch after which the ball was alive: what a runner does next usually happened on it.
-pub fn is_on_pitch(game: &Game) -> bool {
-    let play = game.steps().last().and_then(|step| step.play.as_deref());
-    play.is_some_and(|play| match play.thrown {
-        Some(Thrown::Called(call)) => !matches!(
-            call,
-            Call::Foul | Call::FoulBunt | Call::HitByPitch | Call::CatcherInterference | Call::BatterInterference
-        ),
-        _ => false,
-    })
 }
 
 /// A short tick under the finger, where the device has one.

@@ -11,24 +11,6 @@ use super::words;
 use crate::live::Shown;
 use crate::words::say;
 
-/// The four of nearly every pitch.
-const COMMON: [Call; 4] = [Call::Ball, Call::CalledStrike, Call::SwingingStrike, Call::Foul];
-
-/// The others, the more frequent first.
-const RARE: [Call; 11] = [
-    Call::HitByPitch,
-    Call::FoulTip,
-    Call::FoulBunt,
-    Call::MissedBunt,
-    Call::Pitchout,
-    Call::IntentionalBall,
-    Call::CatcherInterference,
-    Call::BatterInterference,
-    Call::IllegalPitch,
-    Call::AutomaticBall,
-    Call::AutomaticStrike,
-];
-
 /// Ball, called, swinging, foul; the rest is behind "More".
 #[component]
 pub fn Pitches() -> impl IntoView {
@@ -36,7 +18,7 @@ pub fn Pitches() -> impl IntoView {
     let got_away = Memo::new(move |_| hand.game(|game| !propose::strike_three_got_away(game).is_empty()));
     view! {
         <section class="pitches" aria-label=say!("plate-pitches")>
-            {COMMON.map(|call| view! { <PitchButton call=call/> })}
+            {Call::COMMON.map(|call| view! { <PitchButton call=call/> })}
             <button type="button" class="pitch more" on:click=move |_| hand.go(Gesture::MorePitches)>
                 <b>{say!("plate-more")}</b>
                 <span>"…"</span>
@@ -60,7 +42,7 @@ pub fn MorePitches() -> impl IntoView {
     view! {
         <section class="more-pitches" aria-label=say!("plate-pitches")>
             <button type="button" class="back" on:click=move |_| hand.cancel()>{say!("plate-back")}</button>
-            {RARE.map(|call| view! { <PitchButton call=call/> })}
+            {Call::RARE.map(|call| view! { <PitchButton call=call/> })}
             <button type="button" class="pitch" on:click=move |_| {
                 hand.record_plain(Event::IntentionalWalk);
             }>

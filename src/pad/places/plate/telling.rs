@@ -3,10 +3,10 @@
 use benchbook_stats::field::{Base, Position};
 use benchbook_stats::game::{Game, Situation, Thrown, TurnKind};
 use benchbook_stats::log::{Action, Attempt, Event, How, Judgment, Move, Start, Trajectory};
-use benchbook_stats::propose::{GotAway, Outcome};
+use benchbook_stats::propose::{GotAway, Outcome, Proposal};
 use benchbook_stats::team::PlayerId;
 
-use super::words::{base, call_said, chain, handled, misplay, position, short};
+use super::words::{base, call_said, chain, handled, misplay, position, result, short};
 use crate::words::say;
 
 fn who(game: &Game, s: &Situation, start: Start) -> String {
@@ -150,6 +150,16 @@ fn out_on_bases(attempt: Attempt, at: Base, by: &[Position]) -> String {
     }
 }
 
+/// A proposal's headline and what the runners do.
+pub fn proposal(game: &Game, s: &Situation, proposal: &Proposal) -> String {
+    let Proposal { outcome, event } = proposal;
+    let headline = headline(game, s, outcome, event);
+    match running(game, s, outcome, event).as_str() {
+        "" => headline,
+        running => say!("plate-headline-and-running", headline = headline, running = running),
+    }
+}
+
 /// What each runner does, for the line under the headline: "Ruiz scores, Lee to third". The batter is named where the
 /// headline leaves open where they ended, and outs where it leaves open whose.
 pub fn running(game: &Game, s: &Situation, outcome: &Outcome, event: &Event) -> String {
@@ -232,6 +242,18 @@ pub fn with_consequence(game: &Game, said: String) -> String {
 /// Where things stand after an entry, for the voice.
 pub fn stands(s: &Situation) -> String {
     say!("plate-stands", outs = s.outs, balls = s.count.balls, strikes = s.count.strikes)
+}
+
+/// What an event would be in the game as it stands, in a few words: a call with what it brings about, a result.
+pub fn named(game: &Game, event: &Event) -> String {
+    let named = match event {
+        Event::Unseen(unseen) => result(unseen.result),
+        event => entry(game, event),
+    };
+    match (event, game.preview(event.clone())) {
+        (Event::Pitch(_), Ok(after)) => with_consequence(&after, named),
+        _ => named,
+    }
 }
 
 /// An entry that is no play, said in a few words.

@@ -11,16 +11,6 @@ use super::words;
 use crate::live::Shown;
 use crate::words::say;
 
-/// Results of which the pitches were missed.
-const RESULTS: [UnseenResult; 6] = [
-    UnseenResult::Walk,
-    UnseenResult::StrikeoutSwinging,
-    UnseenResult::StrikeoutLooking,
-    UnseenResult::HitByPitch,
-    UnseenResult::IntentionalWalk,
-    UnseenResult::CatcherInterference,
-];
-
 /// The umpire's panel.
 #[component]
 pub fn Umpire() -> impl IntoView {
@@ -50,7 +40,7 @@ fn TheBatter() -> impl IntoView {
     view! {
         <h2>{say!("plate-result-only")}</h2>
         <div class="chips">
-            {RESULTS.map(|result| view! {
+            {UnseenResult::ALL.map(|result| view! {
                 <button type="button" on:click=move |_| unseen(result)>{words::result(result)}</button>
             })}
         </div>

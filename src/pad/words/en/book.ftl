@@ -183,7 +183,7 @@ book-stays-in-log = The history of corrections stays in the log, and each can be
 book-would-strike-out = Struck out.
 book-would-be-pitch = The pitch was instead: { $pitch }.
 book-would-insert-pitch = One pitch more before it: { $pitch }.
-book-would-insert = Something more before it.
+book-would-insert = Something more before it:
 book-would-score-as = Scored as: { $verdict }.
 book-more-numbers =
     { $count ->
@@ -266,7 +266,7 @@ book-amend-nobody = nobody
 book-amend-chain-hint = Touch the fielders in order. Clear begins anew.
 book-amend-clear = Clear
 book-amend-where = Where it went
-book-amend-where-hint = Touch the point where it came down or was first handled.
+book-amend-where-hint = Touch the point where it came down or was first handled. Or move it with the arrow keys; with Shift, further.
 book-amend-usual = Or take what usually follows
 book-amend-everyone = Where each one ended
 book-amend-batter = { $name }, at bat
@@ -299,3 +299,40 @@ book-attempt-advance = trying to advance
 book-amend-late = The third out came before the run
 book-amend-look = See what changes
 book-amend-start-over = Start over
+
+## Something else than what was put in, or something forgotten.
+book-instead = What was it instead?
+book-instead-ask = It was something else…
+book-instead-now = It says now:
+book-instead-pitch = A pitch
+book-instead-rare = Other pitches
+book-instead-hit = The ball was hit: who had it first?
+book-instead-turn = The whole turn at bat
+book-instead-turn-hint = Only its end: the pitches that led to it count as not seen.
+book-instead-bases = On the bases
+book-instead-everybody = Everybody on base
+book-instead-players = A change of players
+book-instead-umpire = What the umpire declared
+book-instead-placed = Runner put on { $base } by rule
+book-missing = What was forgotten?
+book-missing-ask = Something is missing here…
+book-missing-other = Something else was forgotten…
+book-missing-when = When
+book-missing-before-pitch = Before pitch { $number }: { $pitch }
+book-missing-before = Just before this
+book-missing-after = Just after this
+book-change-who = Who is changed
+book-change-nobody = Choose a player
+book-change-player = { $team }: { $name }, { $post }
+book-change-comes-in = { $name } comes in
+book-change-pinch-hits = { $name } pinch-hits
+book-change-pinch-runs = { $name } pinch-runs
+book-change-courtesy = { $name } as courtesy runner
+book-change-swaps = Changes places with { $name }
+book-would-add = Something more after the last entry:
+book-would-shift =
+    The batters shift: from there on { $now } would be at bat, not { $was } ({ $plays ->
+        [one] { $plays } pitch or play
+       *[other] { $plays } pitches and plays
+    }).
+book-amend-where-is = Where it went: { $place }

@@ -165,7 +165,7 @@ book-stays-in-log = La historia de las correcciones queda en el registro, y cada
 book-would-strike-out = Se tacha.
 book-would-be-pitch = El lanzamiento fue más bien: { $pitch }.
 book-would-insert-pitch = Un lanzamiento más antes: { $pitch }.
-book-would-insert = Algo más antes.
+book-would-insert = Algo más antes:
 book-would-score-as = Se anota como: { $verdict }.
 book-more-numbers =
     { $count ->
@@ -248,7 +248,7 @@ book-amend-nobody = nadie
 book-amend-chain-hint = Toque a los fildeadores en orden. Borrar empieza de nuevo.
 book-amend-clear = Borrar
 book-amend-where = Adónde fue
-book-amend-where-hint = Toque el punto donde cayó o donde la tomaron primero.
+book-amend-where-hint = Toque el punto donde cayó o donde la tomaron primero. O muévalo con las flechas; con Mayús, más lejos.
 book-amend-usual = O tomar lo que suele pasar
 book-amend-everyone = Dónde terminó cada quien
 book-amend-batter = { $name }, al bate
@@ -281,3 +281,40 @@ book-attempt-advance = intentar avanzar
 book-amend-late = El tercer out fue antes de la carrera
 book-amend-look = Ver qué cambia
 book-amend-start-over = Empezar de nuevo
+
+## Something else than what was put in, or something forgotten.
+book-instead = ¿Qué fue en realidad?
+book-instead-ask = Fue otra cosa…
+book-instead-now = Ahora dice:
+book-instead-pitch = Un lanzamiento
+book-instead-rare = Otros lanzamientos
+book-instead-hit = Se bateó la bola: ¿quién la tuvo primero?
+book-instead-turn = Todo el turno al bate
+book-instead-turn-hint = Solo cómo terminó: los lanzamientos anteriores cuentan como no vistos.
+book-instead-bases = En las bases
+book-instead-everybody = Todos los que están en base
+book-instead-players = Un cambio de jugadores
+book-instead-umpire = Lo que declaró el umpire
+book-instead-placed = Corredor puesto por regla en { $base }
+book-missing = ¿Qué se olvidó?
+book-missing-ask = Aquí falta algo…
+book-missing-other = Se olvidó otra cosa…
+book-missing-when = Cuándo
+book-missing-before-pitch = Antes del lanzamiento { $number }: { $pitch }
+book-missing-before = Justo antes de esto
+book-missing-after = Justo después de esto
+book-change-who = A quién se cambia
+book-change-nobody = Elija a alguien
+book-change-player = { $team }: { $name }, { $post }
+book-change-comes-in = Entra { $name }
+book-change-pinch-hits = { $name } batea de emergente
+book-change-pinch-runs = { $name } corre de emergente
+book-change-courtesy = { $name } corre por cortesía
+book-change-swaps = Intercambia puesto con { $name }
+book-would-add = Algo más después de la última anotación:
+book-would-shift =
+    Los turnos se corren: desde ahí batearía { $now }, no { $was } ({ $plays ->
+        [one] { $plays } lanzamiento o jugada
+       *[other] { $plays } lanzamientos y jugadas
+    }).
+book-amend-where-is = Adónde fue: { $place }

@@ -1,40 +1,20 @@
 //! One runner, or the batter, in a play being amended: where they ended, and how.
 
 use benchbook_stats::field::{Base, Position};
-use benchbook_stats::log::{Attempt, Cause, How, MisplayKind, Start};
+use benchbook_stats::log::{Cause, MisplayKind, Start};
 use benchbook_stats::propose::edit;
+use benchbook_stats::propose::ends::{self, ATTEMPTS, End, MISPLAYS};
 use leptos::prelude::*;
 
 use super::super::words;
-use super::end::{self, End};
+use super::draft::Draft;
 use super::pick::{Chain, Pick, name};
-use super::play::Draft;
 use crate::live::Shown;
 use crate::places::plate::words as plate;
 use crate::words::say;
 
 /// The value of "on an error".
 const ERROR: &str = "error";
-const KINDS: [MisplayKind; 5] = [
-    MisplayKind::Fielding,
-    MisplayKind::Throwing,
-    MisplayKind::Muff,
-    MisplayKind::DroppedFly,
-    MisplayKind::Obstruction,
-];
-const WAYS: [How; 10] = [
-    How::Force,
-    How::Tag,
-    How::Fly,
-    How::Strikeout,
-    How::Appeal,
-    How::Interference,
-    How::HitByBall,
-    How::Passing,
-    How::LeftPath,
-    How::OtherRule,
-];
-const ATTEMPTS: [Attempt; 3] = [Attempt::Steal, Attempt::Pickoff, Attempt::Advance];
 
 /// One of them.
 #[component]
@@ -54,7 +34,7 @@ pub fn Runner(
     let pick = Callback::new(move |value: String| {
         if let Some(end) = End::parse(&value) {
             let chain = draft.chain();
-            draft.change(|action| end::set(action, &s, who, end, &chain, batted));
+            draft.change(|action| ends::set(action, &s, who, end, &chain, batted));
         }
     });
     let bases = Memo::new(move |_| {
@@ -90,7 +70,7 @@ fn Because(
         let gained = draft.move_of(who).map(|m| edit::gained(&m)).unwrap_or_default();
         gained.into_iter().find(|(to, _)| *to == base).map(|(_, cause)| cause)
     });
-    let causes = end::causes(draft.batted(), cause.get_untracked());
+    let causes = ends::causes(draft.batted(), cause.get_untracked());
     let mut options: Vec<(String, String)> =
         causes.iter().enumerate().map(|(i, cause)| (i.to_string(), plate::cause(*cause))).collect();
     options.push((ERROR.to_owned(), say!("book-amend-on-error")));
@@ -148,13 +128,13 @@ fn Error(
         }
     });
     let kind_options =
-        KINDS.iter().enumerate().map(|(i, kind)| (i.to_string(), plate::misplay(*kind))).collect::<Vec<_>>();
+        MISPLAYS.iter().enumerate().map(|(i, kind)| (i.to_string(), plate::misplay(*kind))).collect::<Vec<_>>();
     let kind_value = Signal::derive(move || {
         let kind = now.get().map(|(_, kind)| kind);
-        KINDS.iter().position(|k| Some(*k) == kind).map(|i| i.to_string()).unwrap_or_default()
+        MISPLAYS.iter().position(|k| Some(*k) == kind).map(|i| i.to_string()).unwrap_or_default()
     });
     let pick_kind = Callback::new(move |value: String| {
-        let kind = value.parse().ok().and_then(|i: usize| KINDS.get(i).copied());
+        let kind = value.parse().ok().and_then(|i: usize| MISPLAYS.get(i).copied());
         if let Some((kind, (by, _))) = kind.zip(now.get_untracked()) {
             err(draft, who, base, by, kind);
         }
@@ -174,13 +154,15 @@ fn PutOut(
     who: Start,
 ) -> impl IntoView {
     let out = Memo::new(move |_| draft.move_of(who).and_then(|m| m.out));
-    let how_options = WAYS.iter().enumerate().map(|(i, how)| (i.to_string(), plate::how(*how))).collect::<Vec<_>>();
+    let ways = ends::ways(draft.batted(), out.get_untracked().map(|out| out.how));
+    let how_options = ways.iter().enumerate().map(|(i, how)| (i.to_string(), plate::how(*how))).collect::<Vec<_>>();
+    let of_value = ways.clone();
     let how_value = Signal::derive(move || {
         let how = out.get().map(|out| out.how);
-        WAYS.iter().position(|h| Some(*h) == how).map(|i| i.to_string()).unwrap_or_default()
+        of_value.iter().position(|h| Some(*h) == how).map(|i| i.to_string()).unwrap_or_default()
     });
     let pick_how = Callback::new(move |value: String| {
-        if let Some(how) = value.parse().ok().and_then(|i: usize| WAYS.get(i).copied()) {
+        if let Some(how) = value.parse().ok().and_then(|i: usize| ways.get(i).copied()) {
             draft.change(|action| edit::how(action, who, how));
         }
     });

@@ -51,6 +51,12 @@ fn point(spot: Spot) -> (f64, f64) {
     (x, y)
 }
 
+/// The spot, or the nearest to it inside the drawing.
+pub fn within(spot: Spot) -> Spot {
+    let (x, y) = point(spot);
+    Spot { x: x.round() as i16, y: -y.round() as i16 }
+}
+
 /// The spot under a point given as shares of the drawing's width and height.
 pub fn spot_under(across: f64, down: f64) -> Spot {
     let (left, top, width, height) = FRAME;

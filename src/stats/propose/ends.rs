@@ -1,11 +1,24 @@
-//! Where somebody ends in a play: the choices, and what choosing one does to the play.
+//! The choices of one who changes a play by hand: where somebody ended, for what cause, how put out; and what choosing
+//! an end does to the play.
 
-use benchbook_stats::field::{Base, Position};
-use benchbook_stats::game::Situation;
-use benchbook_stats::log::{Action, Cause, Move, Start};
-use benchbook_stats::propose::edit;
+use super::edit;
+use crate::field::{Base, Position};
+use crate::game::Situation;
+use crate::log::{Action, Attempt, Cause, How, MisplayKind, Move, Start};
 
 const BASES: [Base; 4] = [Base::First, Base::Second, Base::Third, Base::Home];
+
+/// The errors that can let somebody gain a base.
+pub const MISPLAYS: [MisplayKind; 5] = [
+    MisplayKind::Fielding,
+    MisplayKind::Throwing,
+    MisplayKind::Muff,
+    MisplayKind::DroppedFly,
+    MisplayKind::Obstruction,
+];
+
+/// What a runner put out without a batted ball can have been about.
+pub const ATTEMPTS: [Attempt; 3] = [Attempt::Steal, Attempt::Pickoff, Attempt::Advance];
 
 /// An end.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -77,6 +90,28 @@ pub fn set(action: &mut Action, s: &Situation, who: Start, end: End, chain: &[Po
     }
 }
 
+/// The ways to be put out, the more frequent first; the one that stands is always among them.
+pub fn ways(batted: bool, now: Option<How>) -> Vec<How> {
+    let all = [
+        How::Force,
+        How::Tag,
+        How::Fly,
+        How::Strikeout,
+        How::Appeal,
+        How::Interference,
+        How::HitByBall,
+        How::Passing,
+        How::LeftPath,
+        How::OtherRule,
+    ];
+    let can_be = |how: &How| match how {
+        How::Strikeout => !batted,
+        How::Fly | How::HitByBall => batted,
+        _ => true,
+    };
+    all.into_iter().filter(|how| can_be(how) || now == Some(*how)).collect()
+}
+
 /// The causes to choose from, errors apart; the one that stands is always among them.
 pub fn causes(batted: bool, now: Option<Cause>) -> Vec<Cause> {
     let usual: &[Cause] = if batted {
@@ -104,8 +139,8 @@ pub fn causes(batted: bool, now: Option<Cause>) -> Vec<Cause> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use benchbook_stats::game::Game;
-    use benchbook_stats::log::Leg;
+    use crate::game::Game;
+    use crate::log::Leg;
 
     #[test]
     fn every_end_is_named_by_its_value() {
