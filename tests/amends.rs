@@ -6,7 +6,7 @@ use benchbook_stats::account::compare::compare;
 use benchbook_stats::field::Base::{self, First, Second};
 use benchbook_stats::field::Side;
 use benchbook_stats::game::{Game, Refusal, Slot};
-use benchbook_stats::log::{Call, Cause, Entry, EntryId, Event, Pitch, Start, Unseen, UnseenResult};
+use benchbook_stats::log::{Action, Call, Cause, Entry, EntryId, Event, Pitch, Running, Start, Unseen, UnseenResult};
 use benchbook_stats::propose::{self, Outcome, possible};
 use benchbook_stats::team::{Change, Lineup, PlayerId};
 use benchbook_tests::generate::Scribe;
@@ -159,7 +159,7 @@ fn a_turn_that_no_longer_ends_shifts_the_batters_and_it_is_said() {
     assert_eq!((shift.entry, shift.plays, shift.was, shift.now), (first, 2, PlayerId(2), PlayerId(1)));
     // The result alone ends the turn as well: nobody shifts.
     let struck_out = UnseenResult::StrikeoutSwinging;
-    assert_eq!(difference(Event::Unseen(Unseen { result: struck_out, action: Default::default() })), None);
+    assert_eq!(difference(Event::Unseen(Unseen { result: struck_out, action: Action::default() })), None);
 }
 
 #[test]
@@ -244,8 +244,8 @@ fn what_cannot_follow_is_refused_and_nothing_is_changed() {
     book.fly_out(&[]);
     let game = book.game().clone();
     // Nobody is on base before the first single.
-    let steal = Event::Running(benchbook_stats::log::Running {
-        action: benchbook_stats::log::Action { moves: vec![by(First, Second, Cause::Steal)], misplays: Vec::new() },
+    let steal = Event::Running(Running {
+        action: Action { moves: vec![by(First, Second, Cause::Steal)], misplays: Vec::new() },
         same_play: false,
     });
     assert_eq!(game.why_not(Slot::Of(single), &steal), Some(Refusal::EmptyBase(First)));

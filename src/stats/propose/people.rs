@@ -3,6 +3,7 @@
 use crate::field::{Post, Side};
 use crate::game::{Game, Situation};
 use crate::log::Event;
+use crate::order::put_in_order;
 use crate::team::{Assignment, Change, PlayerId, Role};
 
 /// Roster players who are not in the game, each with whether they have been; those who have not come first.
@@ -11,7 +12,7 @@ pub fn bench(game: &Game, side: Side) -> Vec<(PlayerId, bool)> {
     let was_in = |id: PlayerId| lineup.appearances().iter().any(|a| a.player == id && a.left);
     let out = game.roster(side).map(|player| player.id).filter(|id| !lineup.contains(*id));
     let mut list: Vec<_> = out.map(|id| (id, was_in(id))).collect();
-    list.sort_by_key(|(_, was_in)| *was_in);
+    put_in_order(&mut list, |a, b| !a.1 && b.1);
     list
 }
 

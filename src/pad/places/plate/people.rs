@@ -3,7 +3,7 @@
 use benchbook_stats::field::{Position, Post, Side};
 use benchbook_stats::game::Game;
 use benchbook_stats::log::Event;
-use benchbook_stats::order::put_in_order;
+use benchbook_stats::propose;
 use benchbook_stats::team::{Assignment, Change, Player, PlayerId, Role};
 use leptos::prelude::*;
 
@@ -168,24 +168,17 @@ fn Change_(
     }
 }
 
-/// Roster players who are not in the game, those who have never been first.
+/// Those who can come in, those who have never been in first.
 fn bench(game: &Game, side: Side) -> Vec<(PlayerId, String)> {
-    let Some(lineup) = game.lineup(side) else { return Vec::new() };
-    let mut list: Vec<(bool, PlayerId, String)> = game
-        .roster(side)
-        .filter(|player| !lineup.contains(player.id))
-        .map(|player| {
-            let was_in = lineup.appearances().iter().any(|a| a.player == player.id && a.left);
-            let row = match (game.label(player.id), player.number.as_str()) {
-                (name, "") => name,
-                (name, shirt) => say!("plate-bench-row", shirt = shirt, name = name),
-            };
-            let row = if was_in { say!("plate-bench-row-was-in", row = row) } else { row };
-            (was_in, player.id, row)
-        })
-        .collect();
-    put_in_order(&mut list, |a, b| a < b);
-    list.into_iter().map(|(_, id, text)| (id, text)).collect()
+    let row = |(id, was_in): (PlayerId, bool)| {
+        let shirt = game.player(id).map_or("", |(_, player)| player.number.as_str());
+        let row = match (game.label(id), shirt) {
+            (name, "") => name,
+            (name, shirt) => say!("plate-bench-row", shirt = shirt, name = name),
+        };
+        (id, if was_in { say!("plate-bench-row-was-in", row = row) } else { row })
+    };
+    propose::bench(game, side).into_iter().map(row).collect()
 }
 
 fn record(hand: Hand, side: Side, change: Change) -> bool {

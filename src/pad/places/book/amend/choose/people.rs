@@ -8,9 +8,10 @@ use benchbook_stats::team::{Change, Lineup, PlayerId, Role};
 use leptos::prelude::*;
 
 use super::Moment;
+use crate::live::live;
 use crate::places::book::amend::pick::Pick;
-use crate::places::plate::words as plate;
-use crate::words::say;
+
+use crate::words::{language, say};
 
 /// The changes, folded away.
 #[component]
@@ -43,7 +44,7 @@ pub fn People(
         <details>
             <summary>{say!("book-instead-players")}</summary>
             <Pick label=say!("book-change-who") options=options value=value pick=pick/>
-            <div class="chips">{chips}</div>
+            <div class="chips">{live(chips)}</div>
         </details>
     }
 }
@@ -54,7 +55,7 @@ fn in_the_game(game: &Game) -> Vec<(Side, PlayerId, String)> {
     let of = |side: Side| {
         let players = game.lineup(side).into_iter().flat_map(Lineup::everyone);
         players.map(move |a| {
-            let (team, name, post) = (game.team_name(side), game.label(a.player), plate::post(a.post));
+            let (team, name, post) = (game.team_name(side), game.label(a.player), a.post.short(language()));
             (side, a.player, say!("book-change-player", team = team, name = name, post = post))
         })
     };
