@@ -71,7 +71,7 @@ mod tests {
         assert_eq!(said(-40, 146), "by the shortstop");
         assert_eq!(said(-140, 160), "shallow left");
         assert_eq!(said(0, 330), "center");
-        assert_eq!(said(-120, 330), "deep left-center");
+        assert_eq!(said(-140, 360), "deep left-center");
         assert_eq!(said(200, 420), "over the fence in right-center");
     }
 }
