@@ -24,7 +24,7 @@ pub fn read(text: &str) -> Option<Date> {
     Date::new(year.parse().ok()?, month.parse().ok()?, day.parse().ok()?).ok()
 }
 
-#[allow(clippy::ref_option)] // how serde hands it over
+#[allow(clippy::ref_option, clippy::trivially_copy_pass_by_ref)] // how serde hands it over
 pub(super) fn serialize<S: Serializer>(day: &Option<Date>, to: S) -> Result<S::Ok, S::Error> {
     match day {
         Some(day) => to.collect_str(day),
