@@ -1,4 +1,5 @@
-import { expect, test, watchErrors } from '../support/app.ts';
+import { drawn, expect, test, watchErrors } from '../support/app.ts';
+import { startGame } from '../support/clubhouse.ts';
 import { DRAWN, GRASS, log, opening, openGame, order, runnersOn, STRUCK_OUT, Thumb, type Event } from '../support/plate.ts';
 import type { Page } from '@playwright/test';
 
@@ -481,6 +482,24 @@ test('what the umpire declares', async ({ page }) => {
   await umpire('Called');
   await said({ status: { called: {} } });
   await expect(page.locator('.no-play')).toContainText('Called');
+});
+
+test('who has no number yet is told apart by name, and nothing runs over a token', async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 740 });
+  await page.goto('./');
+  await drawn(page);
+  const game = await startGame(page);
+  await page.getByRole('button', { name: 'Play ball' }).tap();
+  const thumb = new Thumb(page, game);
+  await thumb.fielders(6);
+  await thumb.outcome('Error by short');
+  const token = page.locator('.token.on-1');
+  await expect(token.locator('.name')).toHaveText('Batter 1');
+  const printed = await token.locator('b').boundingBox();
+  const box = await token.boundingBox();
+  expect(printed!.width).toBeLessThanOrEqual(box!.width);
+  await thumb.runner(1);
+  await expect(page.locator('.outcomes')).toContainText('Batter 1 to second');
 });
 
 test('changes of players', async ({ page, picture }, info) => {

@@ -137,6 +137,11 @@ pub fn Field() -> impl IntoView {
     }
 }
 
+/// A number where there is one; a word of any length would run over the token.
+fn printed(number: String) -> String {
+    if number.is_empty() { "•".to_owned() } else { number }
+}
+
 /// A token. It stays while another player takes the place: a new batter is no new button.
 #[component]
 fn Token(
@@ -235,7 +240,7 @@ fn Runner(
     let hand = Hand::get();
     let who = Memo::new(move |_| {
         let (name, number) = runner_on(hand, base)?;
-        Some((if number.is_empty() { words::base(base) } else { number }, name))
+        Some((printed(number), name))
     });
     let picked = move || {
         hand.gesture.with(|g| match g {
@@ -263,7 +268,7 @@ fn Batter() -> impl IntoView {
     let who = Memo::new(move |_| {
         let batter = hand.situation.get().batter?;
         let (name, number) = hand.game(|game| token_name(game, batter));
-        Some((if number.is_empty() { "•".to_owned() } else { number }, name))
+        Some((printed(number), name))
     });
     let left = Memo::new(move |_| {
         let batter = hand.situation.get().batter;

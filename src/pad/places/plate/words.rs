@@ -139,12 +139,13 @@ pub fn handled(by: &[Position]) -> String {
     }
 }
 
-/// The family name: what fits on a token. It comes last, but first in the scripts of Japan.
+/// The family name: what fits on a token. It comes last, but first in the scripts of Japan. "Batter 2" has none: "2 out at
+/// second" would be read as a number of outs.
 pub fn short(label: &str) -> &str {
     let mut words = label.split_whitespace();
     let family_first = label.chars().any(|c| matches!(c, '\u{3040}'..='\u{30ff}' | '\u{4e00}'..='\u{9fff}'));
     let family = if family_first { words.next() } else { words.next_back() };
-    family.unwrap_or(label)
+    family.filter(|word| word.chars().any(char::is_alphabetic)).unwrap_or(label)
 }
 
 pub fn misplay(kind: MisplayKind) -> String {
@@ -331,6 +332,7 @@ mod tests {
     fn a_token_has_the_family_name() {
         assert_eq!(short("Yusra Halvorsen"), "Halvorsen");
         assert_eq!(short("Otter"), "Otter");
+        assert_eq!(short("Batter 2"), "Batter 2");
         assert_eq!(short("三浦 梢"), "三浦");
         assert_eq!(short("三浦\u{3000}梢"), "三浦");
         assert_eq!(short(""), "");
