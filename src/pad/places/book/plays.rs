@@ -68,12 +68,22 @@ fn Before(
     view! {
         <section class="half">
             <h3>{say!("book-before-the-first-pitch")}</h3>
-            <ol>
-                <For each=move || entries.get() key=|entry| *entry let:entry>
-                    <LineOf entry=entry/>
-                </For>
-            </ol>
+            <Lines entries=entries/>
         </section>
+    }
+}
+
+#[component]
+fn Lines(
+    /// Of which entries.
+    entries: Memo<Vec<EntryId>>,
+) -> impl IntoView {
+    view! {
+        <ol>
+            <For each=move || entries.get() key=|entry| *entry let:entry>
+                <LineOf entry=entry/>
+            </For>
+        </ol>
     }
 }
 
@@ -100,11 +110,7 @@ fn Half(
     view! {
         <section class="half">
             <h3>{title}<span class="at-bat">{team}</span><span class="sums">{sums}</span></h3>
-            <ol>
-                <For each=move || entries.get() key=|entry| *entry let:entry>
-                    <LineOf entry=entry/>
-                </For>
-            </ol>
+            <Lines entries=entries/>
         </section>
     }
 }
