@@ -34,6 +34,8 @@ for (const place of PLACES) {
         const style = await page.addStyleTag({ content: inBlocks() });
         await page.evaluate(() => document.fonts.load('16px Blocks'));
         await page.evaluate(() => scrollTo(0, 0));
+        // A button shows for a moment that it was touched.
+        await page.waitForFunction(() => !document.querySelector('body :active'));
         const boxes = await boxesOf(page);
         expect(boxes.length).toBeGreaterThan(5);
         text.push(`## ${what}`, ...boxes);
